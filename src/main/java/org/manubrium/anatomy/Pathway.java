@@ -1,0 +1,103 @@
+package org.manubrium.anatomy;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * The way from a stimulus to its effect. In series what is kept multiplies; in parallel it is weighed, so that one lost
+ * root weakens and rarely abolishes.
+ */
+public sealed interface Pathway {
+
+    /** The share that still passes, 0..1, when {@code kept} gives the share that passes each site. */
+    double conduction(ToDoubleFunction<Site> kept);
+
+    /** Visits every site, from the stimulus on. */
+    void visit(Consumer<Site> visitor);
+
+    default Set<Site> sites() {
+        Set<Site> found = new LinkedHashSet<>();
+        visit(found::add);
+        return found;
+    }
+
+    static Pathway at(Site site) {
+        return new At(site);
+    }
+
+    static Pathway series(List<Pathway> parts) {
+        return parts.size() == 1 ? parts.get(0) : new Series(List.copyOf(parts));
+    }
+
+    static Pathway series(Pathway... parts) {
+        return series(List.of(parts));
+    }
+
+    static Pathway parallel(List<Branch> branches) {
+        return new Parallel(List.copyOf(branches));
+    }
+
+    /** A single site. */
+    record At(Site site) implements Pathway {
+        @Override
+        public double conduction(ToDoubleFunction<Site> kept) {
+            return kept.applyAsDouble(site);
+        }
+
+        @Override
+        public void visit(Consumer<Site> visitor) {
+            visitor.accept(site);
+        }
+    }
+
+    /** One after the other; an empty series passes everything. */
+    record Series(List<Pathway> parts) implements Pathway {
+        @Override
+        public double conduction(ToDoubleFunction<Site> kept) {
+            double passed = 1;
+            for (Pathway part : parts) {
+                passed *= part.conduction(kept);
+            }
+            return passed;
+        }
+
+        @Override
+        public void visit(Consumer<Site> visitor) {
+            parts.forEach(part -> part.visit(visitor));
+        }
+    }
+
+    /** Side by side; the weights sum to 1. */
+    record Parallel(List<Branch> branches) implements Pathway {
+        public Parallel {
+            double sum = branches.stream().mapToDouble(Branch::weight).sum();
+            if (Math.abs(sum - 1) > 1e-6) {
+                throw new IllegalArgumentException("weights of parallel paths must sum to 1, found " + sum + " in "
+                        + branches.stream()
+                                .map(b -> b.path().sites().toString())
+                                .collect(Collectors.joining(" | ")));
+            }
+        }
+
+        @Override
+        public double conduction(ToDoubleFunction<Site> kept) {
+            double passed = 0;
+            for (Branch branch : branches) {
+                passed += branch.weight() * branch.path().conduction(kept);
+            }
+            return passed;
+        }
+
+        @Override
+        public void visit(Consumer<Site> visitor) {
+            branches.forEach(branch -> branch.path().visit(visitor));
+        }
+    }
+
+    /** One of several parallel paths with its share of the whole. */
+    record Branch(double weight, Pathway path) {}
+}
