@@ -1,0 +1,4 @@
+package org.manubrium.examination;
+
+/** The seconds it takes to bring the patient from one position to another, the same in both directions. */
+public record Move(String from, String to, int seconds, String source, String confidence) {}

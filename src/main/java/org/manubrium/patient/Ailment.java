@@ -1,0 +1,18 @@
+package org.manubrium.patient;
+
+import java.util.List;
+import java.util.Map;
+import org.manubrium.anatomy.Lesion;
+
+/**
+ * One thing that ails the patient: lesions, and quantities moved from their normal value.
+ *
+ * @param name as the case says it: the name of a condition, or of a site
+ * @param old whether it is an old leftover that explains nothing new
+ * @param shifts by how much each quantity is moved, in the quantity's own unit
+ */
+public record Ailment(String name, boolean old, List<Lesion> lesions, Map<String, Double> shifts) {
+    public Ailment mirrored() {
+        return new Ailment(name, old, lesions.stream().map(Lesion::mirrored).toList(), shifts);
+    }
+}

@@ -1,0 +1,75 @@
+package org.manubrium.patient;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import org.manubrium.anatomy.Lesion;
+
+/** The tabled numbers of the body model. */
+public final class Physiology {
+    private final Map<String, Quantity> quantities;
+    private final Map<String, Constant> constants;
+    private final Map<String, List<Course>> courses;
+
+    public Physiology(List<Quantity> quantities, List<Constant> constants, List<Course> courses) {
+        this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
+        this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
+        this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
+    }
+
+    /** The amount of a constant by name. */
+    public double constant(String name) {
+        Constant constant = constants.get(name);
+        if (constant == null) {
+            throw new IllegalArgumentException("no constant is called \"" + name + "\"");
+        }
+        return constant.amount();
+    }
+
+    public Quantity quantity(String id) {
+        Quantity quantity = quantities.get(id);
+        if (quantity == null) {
+            throw new IllegalArgumentException("no quantity is called \"" + id + "\"");
+        }
+        return quantity;
+    }
+
+    public boolean hasQuantity(String id) {
+        return quantities.containsKey(id);
+    }
+
+    public Collection<Quantity> quantities() {
+        return quantities.values();
+    }
+
+    /** The share of a lesion that shows as shock, 0..1, given the division of the part it lies in. */
+    public double shock(String division, Lesion lesion) {
+        return share(division, lesion, Course::shock);
+    }
+
+    /** The share of a lesion that shows as release, 0..1. */
+    public double release(String division, Lesion lesion) {
+        return share(division, lesion, Course::release);
+    }
+
+    private double share(String division, Lesion lesion, ToDoubleFunction<Course> of) {
+        List<Course> rows = courses.getOrDefault(division, List.of());
+        if (rows.isEmpty()) {
+            return 0;
+        }
+        double days = lesion.onset().days();
+        Course before = rows.get(0);
+        for (Course row : rows) {
+            if (row.days() >= days) {
+                double gap = row.days() - before.days();
+                double along = gap == 0 ? 0 : (days - before.days()) / gap;
+                return of.applyAsDouble(before) * (1 - along) + of.applyAsDouble(row) * along;
+            }
+            before = row;
+        }
+        return of.applyAsDouble(before);
+    }
+}
