@@ -1,0 +1,57 @@
+package org.manubrium.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Cases being written. */
+public final class DraftStore {
+    private static final String DRAFT = "select id, owner_id, title, yaml, updated_at from case_draft";
+
+    private final Handle handle;
+
+    DraftStore(Handle handle) {
+        this.handle = handle;
+    }
+
+    public CaseDraft add(long owner, String title, String yaml, Instant now) {
+        long id = handle.createUpdate("insert into case_draft (owner_id, title, yaml, updated_at)"
+                        + " values (:owner, :title, :yaml, :now)")
+                .bind("owner", owner)
+                .bind("title", title)
+                .bind("yaml", yaml)
+                .bind("now", now)
+                .executeAndReturnGeneratedKeys("id")
+                .mapTo(Long.class)
+                .one();
+        return new CaseDraft(id, owner, title, yaml, now);
+    }
+
+    /** Writes title, text and time of an existing draft. */
+    public void set(CaseDraft draft) {
+        handle.createUpdate(
+                        "update case_draft set title = :title, yaml = :yaml, updated_at = :updatedAt where id = :id")
+                .bindMethods(draft)
+                .execute();
+    }
+
+    public Optional<CaseDraft> find(long id) {
+        return handle.createQuery(DRAFT + " where id = :id")
+                .bind("id", id)
+                .mapTo(CaseDraft.class)
+                .findOne();
+    }
+
+    /** One educator's drafts, the last touched first. */
+    public List<CaseDraft> of(long owner) {
+        return handle.createQuery(DRAFT + " where owner_id = :owner order by updated_at desc, id desc")
+                .bind("owner", owner)
+                .mapTo(CaseDraft.class)
+                .list();
+    }
+
+    public void remove(long id) {
+        handle.execute("delete from case_draft where id = ?", id);
+    }
+}

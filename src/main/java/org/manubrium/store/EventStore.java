@@ -1,0 +1,75 @@
+package org.manubrium.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The events of attempts. They are added, never changed. */
+public final class EventStore {
+    private static final String EVENT =
+            "select attempt_id, seq, client_key, type, happened_at, bedside_seconds, position, body, shown from event";
+
+    private final Handle handle;
+
+    EventStore(Handle handle) {
+        this.handle = handle;
+    }
+
+    /**
+     * Appends an event, within a transaction. The attempt's row is held while its number is chosen, so that two tabs, or
+     * two servers, both succeed with different numbers. The same client key again, even after the hand-in, finds what
+     * is stored.
+     */
+    public Appended append(NewEvent event) {
+        return new AttemptStore(handle)
+                .lock(event.attemptId())
+                .map(attempt -> appendTo(attempt, event))
+                .orElseGet(() -> new Appended.NoAttempt(event.attemptId()));
+    }
+
+    private Appended appendTo(Attempt locked, NewEvent event) {
+        Optional<StoredEvent> before = find(event.attemptId(), event.clientKey());
+        if (before.isPresent()) {
+            return new Appended.Repeated(before.get());
+        }
+        if (locked.isHandedIn()) {
+            return new Appended.HandedIn(locked);
+        }
+        StoredEvent stored = event.numbered(count(event.attemptId()) + 1);
+        insert(stored);
+        return new Appended.Added(stored);
+    }
+
+    /** The event with this client key. */
+    public Optional<StoredEvent> find(long attempt, String clientKey) {
+        return handle.createQuery(EVENT + " where attempt_id = :attempt and client_key = :clientKey")
+                .bind("attempt", attempt)
+                .bind("clientKey", clientKey)
+                .mapTo(StoredEvent.class)
+                .findOne();
+    }
+
+    /** All events of an attempt in the order in which they were taken. */
+    public List<StoredEvent> of(long attempt) {
+        return handle.createQuery(EVENT + " where attempt_id = :attempt order by seq")
+                .bind("attempt", attempt)
+                .mapTo(StoredEvent.class)
+                .list();
+    }
+
+    private int count(long attempt) {
+        return handle.createQuery("select coalesce(max(seq), 0) from event where attempt_id = :attempt")
+                .bind("attempt", attempt)
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    private void insert(StoredEvent event) {
+        handle.createUpdate(
+                        "insert into event"
+                                + " (attempt_id, seq, client_key, type, happened_at, bedside_seconds, position, body, shown)"
+                                + " values (:attemptId, :seq, :clientKey, :type, :happenedAt, :bedsideSeconds, :position, :body, :shown)")
+                .bindMethods(event)
+                .execute();
+    }
+}

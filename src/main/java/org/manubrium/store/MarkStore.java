@@ -1,0 +1,60 @@
+package org.manubrium.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Marks. A new one supersedes the one before and leaves it there. */
+public final class MarkStore {
+    private static final String MARK =
+            "select m.id, m.attempt_id, m.convention, m.total, m.sheet, m.made_at, m.superseded" + " from mark m";
+
+    private final Handle handle;
+
+    MarkStore(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** Gives an attempt its mark, superseding any before. */
+    public StoredMark add(long attempt, String convention, double total, String sheet, Instant now) {
+        handle.execute("update mark set superseded = true where attempt_id = ? and not superseded", attempt);
+        long id = handle.createUpdate("insert into mark (attempt_id, convention, total, sheet, made_at)"
+                        + " values (:attempt, :convention, :total, :sheet, :now)")
+                .bind("attempt", attempt)
+                .bind("convention", convention)
+                .bind("total", total)
+                .bind("sheet", sheet)
+                .bind("now", now)
+                .executeAndReturnGeneratedKeys("id")
+                .mapTo(Long.class)
+                .one();
+        return new StoredMark(id, attempt, convention, total, sheet, now, false);
+    }
+
+    /** The mark that counts. */
+    public Optional<StoredMark> current(long attempt) {
+        return handle.createQuery(
+                        MARK + " where m.attempt_id = :attempt and not m.superseded order by m.id desc limit 1")
+                .bind("attempt", attempt)
+                .mapTo(StoredMark.class)
+                .findOne();
+    }
+
+    /** Every mark an attempt was ever given, the newest first. */
+    public List<StoredMark> history(long attempt) {
+        return handle.createQuery(MARK + " where m.attempt_id = :attempt order by m.id desc")
+                .bind("attempt", attempt)
+                .mapTo(StoredMark.class)
+                .list();
+    }
+
+    /** The marks that count of every attempt at one set case. */
+    public List<StoredMark> ofSetCase(long setCase) {
+        return handle.createQuery(MARK + " join attempt a on a.id = m.attempt_id"
+                        + " where a.set_case_id = :set and not m.superseded order by m.attempt_id")
+                .bind("set", setCase)
+                .mapTo(StoredMark.class)
+                .list();
+    }
+}
