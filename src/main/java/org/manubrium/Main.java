@@ -1,10 +1,24 @@
 package org.manubrium;
 
-/** Entry point: wires the parts and hands over to a command. */
+import java.util.List;
+import org.manubrium.cli.Command;
+import org.manubrium.cli.CommandLine;
+import org.manubrium.cli.Console;
+import org.manubrium.school.DemoSchool;
+
+/** Entry point: names the commands and hands over to the one that is called. */
 public final class Main {
+    private static final DemoSchool DEMO_SCHOOL = database -> {};
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(args.length == 0 ? 2 : 0);
+        CommandLine commandLine = new CommandLine(commands(), Console.standard());
+        System.exit(commandLine.run(List.of(args)).number());
+    }
+
+    /** Every command, in the order in which help lists them. */
+    static List<Command> commands() {
+        return List.of(new Serve(DEMO_SCHOOL, System.getenv()));
     }
 }

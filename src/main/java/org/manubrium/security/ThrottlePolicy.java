@@ -33,5 +33,10 @@ public record ThrottlePolicy(int limit, Duration window) {
     }
 
     /** Attempts since the window began that have not ended well. */
-    public record Counter(int failures, Instant startedAt) {}
+    public record Counter(int failures, Instant startedAt) {
+        /** The same counter with one attempt taken back. */
+        public Counter less() {
+            return new Counter(Math.max(0, failures - 1), startedAt);
+        }
+    }
 }

@@ -1,0 +1,131 @@
+package org.manubrium;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+import org.manubrium.school.DemoSchool;
+import org.manubrium.school.account.Accounts;
+import org.manubrium.school.account.DemoAccounts;
+import org.manubrium.school.account.Sessions;
+import org.manubrium.school.account.SignIn;
+import org.manubrium.security.Passwords;
+import org.manubrium.security.Token;
+import org.manubrium.store.Database;
+import org.manubrium.store.DatabaseSettings;
+import org.manubrium.web.Health;
+import org.manubrium.web.Home;
+import org.manubrium.web.Routes;
+import org.manubrium.web.WebServer;
+import org.manubrium.web.account.AccountPages;
+import org.manubrium.web.account.DemoEntry;
+import org.manubrium.web.account.SignInPages;
+import org.manubrium.web.shell.Metrics;
+import org.manubrium.web.shell.Shell;
+import org.manubrium.web.shell.ShellSettings;
+
+/** The running server and everything it is made of. The one place where its parts are put together. */
+final class Application implements AutoCloseable {
+    private final Settings settings;
+    private final Database database;
+    private final Metrics metrics;
+    private final Accounts accounts;
+    private final WebServer server;
+
+    private Application(Settings settings, Database database, Metrics metrics, Accounts accounts, WebServer server) {
+        this.settings = settings;
+        this.database = database;
+        this.metrics = metrics;
+        this.accounts = accounts;
+        this.server = server;
+    }
+
+    /** Opens the database, seeds it if this is a demo, and listens. */
+    static Application start(Settings settings, DemoSchool demoSchool) {
+        Metrics metrics = Metrics.open(settings.metricsPort());
+        try {
+            Database database = Database.open(databaseOf(settings));
+            try {
+                database.measureWith(metrics.registry());
+                return assemble(settings, demoSchool, database, metrics);
+            } catch (RuntimeException e) {
+                database.close();
+                throw e;
+            }
+        } catch (RuntimeException e) {
+            metrics.close();
+            throw e;
+        }
+    }
+
+    int port() {
+        return server.port();
+    }
+
+    int metricsPort() {
+        return metrics.port();
+    }
+
+    String address() {
+        String host = settings.host().equals("0.0.0.0") ? "localhost" : settings.host();
+        return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + port() + "/";
+    }
+
+    /** The one-time link for the first educator, if nobody has an account. */
+    Optional<String> firstEducatorLink() {
+        return accounts.firstEducatorLink().map(Token::text).map(token -> address() + "first-educator/" + token);
+    }
+
+    Database database() {
+        return database;
+    }
+
+    Accounts accounts() {
+        return accounts;
+    }
+
+    WebServer server() {
+        return server;
+    }
+
+    /** Finishes what is under way, then lets go of the database. */
+    @Override
+    public void close() {
+        server.close();
+        database.close();
+        metrics.close();
+    }
+
+    private static Application assemble(Settings settings, DemoSchool demoSchool, Database database, Metrics metrics) {
+        Clock clock = Clock.tick(Clock.systemUTC(), Duration.ofNanos(1_000)); // what both databases keep of an instant
+        Passwords passwords = new Passwords();
+        Sessions sessions = new Sessions(database, clock);
+        Accounts accounts = new Accounts(database, passwords, sessions, clock);
+        SignIn signIn = new SignIn(database, passwords, sessions, clock);
+        DemoAccounts demoAccounts = new DemoAccounts(database, sessions, clock);
+        if (settings.demo()) {
+            demoAccounts.make();
+            demoSchool.seed(database);
+        }
+
+        Shell shell = new Shell(
+                new ShellSettings(settings.secure(), settings.trustProxy(), settings.accessLog()), sessions, metrics);
+        Routes routes = new Routes(
+                new Home(shell.view()),
+                new Health(database::answers),
+                new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),
+                new AccountPages(shell.view(), shell.cookies(), accounts),
+                Optional.of(new DemoEntry(shell.cookies(), demoAccounts, sessions))
+                        .filter(entry -> settings.demo()));
+        WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);
+        return new Application(settings, database, metrics, accounts, server);
+    }
+
+    private static DatabaseSettings databaseOf(Settings settings) {
+        if (settings.demo()) {
+            return DatabaseSettings.throwAway(settings.poolSize());
+        }
+        return settings.url()
+                .map(url -> new DatabaseSettings(url, settings.poolSize()))
+                .orElseGet(() -> DatabaseSettings.inFolder(settings.data(), settings.poolSize()));
+    }
+}
