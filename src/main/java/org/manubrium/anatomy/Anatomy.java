@@ -2,16 +2,20 @@ package org.manubrium.anatomy;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The map of the body. Immutable; every answer comes from the tables. */
 public final class Anatomy {
     /** Where the rows of a tract end and those of the segment begin. */
+    private static final String TRUNK = "@trunk";
+
     private static final String HORN = "anterior horn";
 
     private static final String ENTRY = "dorsal horn";
@@ -30,6 +34,8 @@ public final class Anatomy {
     private final Map<String, List<RootShare>> roots;
     private final SiteReader reader;
     private final Tracts tracts;
+    /** Laying a pathway costs more than walking it, and every patient has the same ones. */
+    private final Map<String, Pathway> laid = new ConcurrentHashMap<>();
 
     public Anatomy(AnatomyTables tables) {
         this.tables = tables;
@@ -102,18 +108,45 @@ public final class Anatomy {
 
     /** A tract by name; see {@link Tracts#lay}. */
     public Pathway tract(String name, Side side, Segment level, String area) {
+        return laid.computeIfAbsent("tract " + name + side + level + area, k -> layTract(name, side, level, area));
+    }
+
+    private Pathway layTract(String name, Side side, Segment level, String area) {
         return tracts.lay(name, side, level, area);
     }
 
     /** From the cortex to the muscles of a movement, all descending tracts in their shares. */
     public Pathway motor(String movementId, Side side) {
+        return laid.computeIfAbsent("motor " + movementId + side, k -> layMotor(movementId, side));
+    }
+
+    private Pathway layMotor(String movementId, Side side) {
         Movement movement = movement(movementId);
         return overMuscles(movement, side, root -> descending(movement, side, root));
     }
 
     /** From the anterior horn to the muscles of a movement: the lower motor neurone alone. */
     public Pathway lowerMotor(String movementId, Side side) {
+        return laid.computeIfAbsent("lower " + movementId + side, k -> layLowerMotor(movementId, side));
+    }
+
+    private Pathway layLowerMotor(String movementId, Side side) {
         return overMuscles(movement(movementId), side, root -> Pathway.series(List.of()));
+    }
+
+    /** From the cortex to the anterior horns of a movement: the upper motor neurone alone. */
+    public Pathway upperMotor(String movementId, Side side) {
+        return laid.computeIfAbsent("upper " + movementId + side, k -> layUpperMotor(movementId, side));
+    }
+
+    private Pathway layUpperMotor(String movementId, Side side) {
+        Movement movement = movement(movementId);
+        List<Pathway.Branch> branches = new ArrayList<>();
+        movement.muscles()
+                .forEach((id, share) -> roots(id)
+                        .forEach(root -> branches.add(
+                                new Pathway.Branch(share * root.weight(), descending(movement, side, root.root())))));
+        return Pathway.parallel(branches);
     }
 
     private Pathway overMuscles(Movement movement, Side side, Function<Segment, Pathway> above) {
@@ -135,12 +168,16 @@ public final class Anatomy {
     private Pathway descending(Movement movement, Side side, Segment root) {
         double share = movement.corticospinalShare();
         return Pathway.parallel(List.of(
-                new Pathway.Branch(share, tract("corticospinal", side, root, movement.area())),
-                new Pathway.Branch(1 - share, tract("other descending", side, root, movement.area()))));
+                new Pathway.Branch(share, layTract("corticospinal", side, root, movement.area())),
+                new Pathway.Branch(1 - share, layTract("other descending", side, root, movement.area()))));
     }
 
     /** The arc of a reflex: in by the nerve, through the segment, out by the nerve to the muscle. */
     public Pathway arc(String arcId, Side side) {
+        return laid.computeIfAbsent("arc " + arcId + side, k -> layArc(arcId, side));
+    }
+
+    private Pathway layArc(String arcId, Side side) {
         Arc arc = arc(arcId);
         Muscle muscle = known(muscles, arc.muscle(), "muscle");
         return Pathway.series(
@@ -157,21 +194,30 @@ public final class Anatomy {
 
     /** The descending control of a reflex, to each of its roots in their shares. */
     public Pathway control(String arcId, Side side) {
+        return laid.computeIfAbsent("control " + arcId + side, k -> layControl(arcId, side));
+    }
+
+    private Pathway layControl(String arcId, Side side) {
         Arc arc = arc(arcId);
         return Pathway.parallel(roots(arcId).stream()
                 .map(share ->
-                        new Pathway.Branch(share.weight(), tract("corticospinal", side, share.root(), arc.area())))
+                        new Pathway.Branch(share.weight(), layTract("corticospinal", side, share.root(), arc.area())))
                 .toList());
     }
 
     /** From a point of the skin to the cortex, for one kind of feeling. */
     public Pathway sensory(String modalityId, String pointId, Side side) {
+        return laid.computeIfAbsent(
+                "sensory " + modalityId + " " + pointId + side, k -> laySensory(modalityId, pointId, side));
+    }
+
+    private Pathway laySensory(String modalityId, String pointId, Side side) {
         Modality modality = modality(modalityId);
         SkinPoint point = point(pointId);
         List<Pathway.Branch> branches = new ArrayList<>();
         for (RootShare root : overlapping(point, modality)) {
             Pathway tractsOf = Pathway.parallel(modality.tracts().entrySet().stream()
-                    .map(t -> new Pathway.Branch(t.getValue(), tract(t.getKey(), side, root.root(), point.area())))
+                    .map(t -> new Pathway.Branch(t.getValue(), layTract(t.getKey(), side, root.root(), point.area())))
                     .toList());
             branches.add(new Pathway.Branch(
                     root.weight(), Pathway.series(peripheral(root.root(), point.station(), side), tractsOf)));
@@ -179,28 +225,31 @@ public final class Anatomy {
         return Pathway.parallel(branches);
     }
 
-    /** At a key point the neighbours help by the modality's share; the patch of a nerve has its own tabled roots. */
+    /** Each root of a point is helped by its two neighbours, as far as the modality overlaps. */
     private List<RootShare> overlapping(SkinPoint point, Modality modality) {
-        List<RootShare> own = roots(point.id());
-        double neighbour = modality.neighbourShare();
-        if (!point.kind().equals("key") || neighbour == 0) {
-            return own;
-        }
-        Segment middle = own.get(0).root();
-        List<RootShare> found = new ArrayList<>();
-        Optional<Segment> above = middle.down(-1);
-        Optional<Segment> below = middle.down(1);
-        double given = 0;
-        for (Optional<Segment> next : List.of(above, below)) {
-            if (next.isPresent()) {
-                found.add(new RootShare(point.id(), next.get(), neighbour, modality.source(), modality.confidence()));
-                given += neighbour;
+        Map<Segment, Double> shares = new EnumMap<>(Segment.class);
+        for (RootShare own : roots(point.id())) {
+            double left = own.weight();
+            for (int step : new int[] {-1, 1}) {
+                Optional<Segment> next = own.root().down(step).filter(n -> joins(n, point.station()));
+                if (next.isPresent()) {
+                    double help = own.weight() * modality.neighbourShare();
+                    shares.merge(next.get(), help, Double::sum);
+                    left -= help;
+                }
             }
+            shares.merge(own.root(), left, Double::sum);
         }
-        double left = 1 - given;
-        own.forEach(share -> found.add(
-                new RootShare(share.owner(), share.root(), share.weight() * left, share.source(), share.confidence())));
-        return found;
+        return shares.entrySet().stream()
+                .filter(s -> s.getValue() > 0)
+                .map(s -> new RootShare(point.id(), s.getKey(), s.getValue(), modality.source(), modality.confidence()))
+                .toList();
+    }
+
+    /** Whether a root can reach a station: only the roots of the brachial plexus run through its trunks. */
+    private boolean joins(Segment root, String station) {
+        return tables.trunks().containsKey(root)
+                || course(station).stream().noneMatch(s -> s.level().equals(Optional.of(TRUNK)));
     }
 
     /** The root and the stretches of plexus and nerve down to a station. */
@@ -208,7 +257,7 @@ public final class Anatomy {
         List<Pathway> course = new ArrayList<>();
         course.add(Pathway.at(Site.at(ROOT, root, side)));
         for (Station stretch : course(station)) {
-            Optional<String> level = stretch.level().map(l -> l.equals("@trunk") ? trunk(root, station) : l);
+            Optional<String> level = stretch.level().map(l -> l.equals(TRUNK) ? trunk(root, station) : l);
             course.add(Pathway.at(new Site(stretch.structure(), Optional.empty(), side, level)));
         }
         return Pathway.series(course);

@@ -13,11 +13,13 @@ public final class Physiology {
     private final Map<String, Quantity> quantities;
     private final Map<String, Constant> constants;
     private final Map<String, List<Course>> courses;
+    private final Map<String, List<Saying>> sayings;
 
-    public Physiology(List<Quantity> quantities, List<Constant> constants, List<Course> courses) {
+    public Physiology(List<Quantity> quantities, List<Constant> constants, List<Course> courses, List<Saying> sayings) {
         this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
         this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
         this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
+        this.sayings = sayings.stream().collect(Collectors.groupingBy(Saying::about));
     }
 
     /** The amount of a constant by name. */
@@ -43,6 +45,17 @@ public final class Physiology {
 
     public Collection<Quantity> quantities() {
         return quantities.values();
+    }
+
+    /** The patient's words for an amount of something, the least first in the table. */
+    public String saying(String about, double amount) {
+        String said = "";
+        for (Saying saying : sayings.getOrDefault(about, List.of())) {
+            if (amount >= saying.atLeast()) {
+                said = saying.words();
+            }
+        }
+        return said;
     }
 
     /** The share of a lesion that shows as shock, 0..1, given the division of the part it lies in. */

@@ -1,0 +1,65 @@
+package org.manubrium.patient;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.manubrium.anatomy.Anatomy;
+import org.manubrium.anatomy.Lesion;
+import org.manubrium.anatomy.Onset;
+import org.manubrium.anatomy.Side;
+
+/** The named conditions, and the ailment that each becomes in a patient. */
+public final class Conditions {
+    private final Anatomy anatomy;
+    private final Map<String, Condition> conditions = new LinkedHashMap<>();
+
+    public Conditions(Anatomy anatomy, Collection<Condition> rows) {
+        this.anatomy = anatomy;
+        rows.forEach(row -> conditions.put(row.id(), row));
+    }
+
+    public Collection<Condition> all() {
+        return conditions.values();
+    }
+
+    public Optional<Condition> condition(String id) {
+        return Optional.ofNullable(conditions.get(id));
+    }
+
+    /**
+     * A condition in one patient. Whether the side and level suit it is the caller's to check.
+     *
+     * @param severity 0..1, by which every loss and shift is scaled
+     */
+    public Ailment ailment(
+            Condition condition, Side side, Optional<String> level, double severity, Optional<Onset> onset) {
+        Onset began = onset.or(() -> Onset.parse(condition.onset()))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "condition " + condition.id() + " has no onset that can be read: " + condition.onset()));
+        List<Lesion> lesions = new ArrayList<>();
+        Map<String, Double> shifts = new HashMap<>();
+        for (Condition.Effect effect : condition.effects()) {
+            if (effect.quantity().isBlank()) {
+                lesions.addAll(anatomy.lesions(fill(effect.site(), side, level), effect.amount() * severity, began));
+            } else {
+                shifts.merge(effect.quantity(), effect.amount() * severity, Double::sum);
+            }
+        }
+        return new Ailment(said(condition, side, level), condition.old(), List.copyOf(lesions), Map.copyOf(shifts));
+    }
+
+    /** How a condition is said of a patient: "root compression, C7, left". */
+    public static String said(Condition condition, Side side, Optional<String> level) {
+        return condition.name() + level.map(l -> ", " + l).orElse("") + (side == Side.NONE ? "" : ", " + side.word());
+    }
+
+    private static String fill(String site, Side side, Optional<String> level) {
+        return site.replace("@side", side.word())
+                .replace("@opposite", side.opposite().word())
+                .replace("@level", level.orElse(""));
+    }
+}

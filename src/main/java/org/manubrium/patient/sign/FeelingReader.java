@@ -1,0 +1,59 @@
+package org.manubrium.patient.sign;
+
+import java.util.List;
+import org.manubrium.appearance.Appearance;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Probe;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Finding;
+
+/** Feeling at one point of the skin or one joint: what still passes from there to the cortex. */
+final class FeelingReader implements SignReader {
+    private final Examination examination;
+
+    FeelingReader(Examination examination) {
+        this.examination = examination;
+    }
+
+    @Override
+    public String name() {
+        return "feeling";
+    }
+
+    @Override
+    public Finding find(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return new Finding.Graded("feeling", passed(body, manoeuvre, probe));
+    }
+
+    private static double passed(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return body.conduction(body.anatomy()
+                .sensory(manoeuvre.part(), probe.item().place(), probe.item().side()));
+    }
+
+    @Override
+    public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
+        String words = body.physiology().saying(manoeuvre.part(), passed(body, manoeuvre, probe));
+        return new Appearance("skin-touch", List.of(), List.of(), words);
+    }
+
+    @Override
+    public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return List.of(new Strand(
+                "feeling",
+                body.anatomy()
+                        .sensory(
+                                manoeuvre.part(),
+                                probe.item().place(),
+                                probe.item().side())));
+    }
+
+    @Override
+    public boolean normal(Body body, Manoeuvre manoeuvre, Probe probe, Finding finding) {
+        var levels = examination.scale(manoeuvre.scale()).levels();
+        return examination
+                .scale(manoeuvre.scale())
+                .grade(((Finding.Graded) finding).amount())
+                .equals(levels.get(levels.size() - 1));
+    }
+}

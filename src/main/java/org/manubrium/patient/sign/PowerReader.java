@@ -1,0 +1,90 @@
+package org.manubrium.patient.sign;
+
+import java.util.List;
+import org.manubrium.appearance.Appearance;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Probe;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Finding;
+import org.manubrium.patient.Sex;
+
+/** Power of one movement: what still passes from the cortex to its muscles. */
+final class PowerReader implements SignReader {
+    private final Examination examination;
+
+    PowerReader(Examination examination) {
+        this.examination = examination;
+    }
+
+    @Override
+    public String name() {
+        return "power";
+    }
+
+    @Override
+    public Finding find(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return new Finding.Graded("power", passed(body, manoeuvre, probe));
+    }
+
+    private static double passed(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return body.conduction(
+                body.anatomy().motor(manoeuvre.part(), probe.item().side()));
+    }
+
+    /** What the limb does by itself and against the hand; the student judges the grade. */
+    @Override
+    public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
+        double passed = passed(body, manoeuvre, probe);
+        double range = body.physiology().constant("power.range-degrees");
+        double tightens = step(passed, body.physiology().constant("power.flicker"));
+        double lying = range * step(passed, body.physiology().constant("power.lying"));
+        double lifted = range * step(passed, body.physiology().constant("power.lifted"));
+        double push = strength(body) * against(body, passed);
+        return new Appearance(
+                "resisted-movement",
+                List.of(),
+                List.of(
+                        new Appearance.Measure("muscle seen to tighten", 3 * tightens, "mm"),
+                        new Appearance.Measure("limb resting on the couch moves", lying, "degrees"),
+                        new Appearance.Measure("limb raised clear of the couch moves", lifted, "degrees"),
+                        new Appearance.Measure("pushes the examiner's hand with", Math.rint(push), "N")),
+                "");
+    }
+
+    private static double step(double passed, double from) {
+        return passed >= from ? 1 : 0;
+    }
+
+    private static double against(Body body, double passed) {
+        double from = body.physiology().constant("power.lifted");
+        double full = body.physiology().constant("power.full");
+        return Math.max(0, Math.min(1, (passed - from) / (full - from)));
+    }
+
+    private static double strength(Body body) {
+        String who = body.person().sex() == Sex.FEMALE ? "power.newton-female" : "power.newton-male";
+        double years = Math.max(0, body.person().age() - body.physiology().constant("power.age-from"));
+        return body.physiology().constant(who) * (1 - years * body.physiology().constant("power.age-loss"));
+    }
+
+    @Override
+    public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return List.of(
+                new Strand(
+                        "lower-motor",
+                        body.anatomy().lowerMotor(manoeuvre.part(), probe.item().side())),
+                new Strand(
+                        "upper-motor",
+                        body.anatomy().upperMotor(manoeuvre.part(), probe.item().side())));
+    }
+
+    @Override
+    public boolean normal(Body body, Manoeuvre manoeuvre, Probe probe, Finding finding) {
+        var levels = examination.scale(manoeuvre.scale()).levels();
+        return examination
+                .scale(manoeuvre.scale())
+                .grade(((Finding.Graded) finding).amount())
+                .equals(levels.get(levels.size() - 1));
+    }
+}

@@ -1,0 +1,19 @@
+package org.manubrium.patient.sign;
+
+import java.util.List;
+import org.manubrium.examination.Examination;
+
+/** Every system that can be read. */
+public final class Readers {
+    private Readers() {}
+
+    public static List<SignReader> all(Examination examination) {
+        return List.of(
+                new TendonReflexReader(examination),
+                new RelaxationReader(),
+                new PlantarReader(),
+                new ClonusReader(),
+                new PowerReader(examination),
+                new FeelingReader(examination));
+    }
+}

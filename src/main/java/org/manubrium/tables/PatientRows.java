@@ -1,0 +1,140 @@
+package org.manubrium.tables;
+
+import java.util.List;
+import org.manubrium.anatomy.Anatomy;
+import org.manubrium.anatomy.UnknownSite;
+import org.manubrium.patient.Condition;
+import org.manubrium.patient.Constant;
+import org.manubrium.patient.Course;
+import org.manubrium.patient.MeaningTerm;
+import org.manubrium.patient.Physiology;
+import org.manubrium.patient.Quantity;
+import org.manubrium.patient.Saying;
+
+/** Reads the tables of the patient model. */
+final class PatientRows {
+    private final TableFiles files;
+
+    PatientRows(TableFiles files) {
+        this.files = files;
+    }
+
+    Physiology physiology() {
+        return new Physiology(
+                files.rows(
+                        "quantities",
+                        r -> new Quantity(
+                                r.word("id"),
+                                r.word("name"),
+                                r.text("unit"),
+                                r.number("normal"),
+                                r.number("spread"),
+                                r.number("least"),
+                                r.number("most"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "constants",
+                        r -> new Constant(
+                                r.word("name"),
+                                r.number("amount"),
+                                r.text("unit"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "courses",
+                        r -> new Course(
+                                r.word("division"),
+                                r.number("days"),
+                                r.number("shock"),
+                                r.number("release"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "sayings",
+                        r -> new Saying(
+                                r.word("about"),
+                                r.number("at_least"),
+                                r.word("words"),
+                                r.word("source"),
+                                r.word("confidence"))));
+    }
+
+    List<MeaningTerm> meaningTerms() {
+        return files.rows(
+                "meaning_terms",
+                r -> new MeaningTerm(
+                        r.word("id"),
+                        r.word("name"),
+                        r.text("strand"),
+                        r.text("divisions"),
+                        r.text("direction"),
+                        r.word("source"),
+                        r.word("confidence")));
+    }
+
+    private record EffectRow(String condition, Condition.Effect effect) {}
+
+    List<Condition> conditions(Anatomy anatomy, Physiology physiology) {
+        List<EffectRow> effects = files.rows("condition_effects", r -> effect(r, physiology));
+        return files.rows("conditions", r -> checked(r, anatomy, condition(r, effects)));
+    }
+
+    private static EffectRow effect(Row r, Physiology physiology) {
+        if (r.text("site").isEmpty() == r.text("quantity").isEmpty()) {
+            throw r.bad("expected either a site or a quantity");
+        }
+        r.maybe("quantity").filter(q -> !physiology.hasQuantity(q)).ifPresent(q -> {
+            throw r.bad("no quantity is called \"" + q + "\"");
+        });
+        return new EffectRow(
+                r.word("condition"),
+                new Condition.Effect(
+                        r.text("site"),
+                        r.text("quantity"),
+                        r.number("amount"),
+                        r.word("source"),
+                        r.word("confidence")));
+    }
+
+    private static Condition condition(Row r, List<EffectRow> effects) {
+        String id = r.word("id");
+        return new Condition(
+                id,
+                r.word("name"),
+                r.yes("sided"),
+                r.list("levels"),
+                r.word("onset"),
+                r.yes("old"),
+                r.number("prior"),
+                r.text("history"),
+                effects.stream()
+                        .filter(e -> e.condition().equals(id))
+                        .map(EffectRow::effect)
+                        .toList(),
+                r.word("source"),
+                r.word("confidence"));
+    }
+
+    /** Tries every site of a condition with its first level, so that a slip shows when the tables load. */
+    private static Condition checked(Row r, Anatomy anatomy, Condition condition) {
+        String level = condition.levels().isEmpty() ? "" : condition.levels().get(0);
+        for (Condition.Effect effect : condition.effects()) {
+            if (!effect.site().isEmpty()) {
+                try {
+                    anatomy.lesions(
+                            effect.site()
+                                    .replace("@side", "right")
+                                    .replace("@opposite", "left")
+                                    .replace("@level", level),
+                            1,
+                            org.manubrium.anatomy.Onset.parse(condition.onset())
+                                    .orElseThrow(() -> r.bad("onset cannot be read: " + condition.onset())));
+                } catch (UnknownSite e) {
+                    throw r.bad(String.valueOf(e.getMessage()));
+                }
+            }
+        }
+        return condition;
+    }
+}
