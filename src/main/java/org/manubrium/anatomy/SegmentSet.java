@@ -3,6 +3,7 @@ package org.manubrium.anatomy;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,7 +18,7 @@ public record SegmentSet(Set<Segment> segments) {
         return new SegmentSet(Set.copyOf(segments));
     }
 
-    /** Reads {@code C7}, {@code C6-C8}, {@code L5-S2} or a list with spaces or commas; empty if a word is none of these. */
+    /** Reads {@code C7}, {@code C6-C8} or a list with spaces or commas; empty if a word is neither or runs upwards. */
     public static Optional<SegmentSet> parse(String text) {
         EnumSet<Segment> found = EnumSet.noneOf(Segment.class);
         for (String word : text.trim().split("[,\\s]+", -1)) {
@@ -27,7 +28,11 @@ public record SegmentSet(Set<Segment> segments) {
             if (ends.length > 2 || first.isEmpty() || last.isEmpty()) {
                 return Optional.empty();
             }
-            found.addAll(first.get().to(last.get()));
+            List<Segment> stretch = first.get().to(last.get());
+            if (stretch.isEmpty()) {
+                return Optional.empty();
+            }
+            found.addAll(stretch);
         }
         return Optional.of(new SegmentSet(found));
     }

@@ -84,7 +84,8 @@ final class SiteReader {
     }
 
     private static UnknownSite noSegment(String name, String text) {
-        return new UnknownSite("there is no segment " + name + " in \"" + text + "\": expected C1 to S5");
+        return new UnknownSite(
+                "there is no segment " + name.toUpperCase(Locale.ROOT) + " in \"" + text + "\": expected C1 to S5");
     }
 
     private List<Share> inStructure(Structure structure, Words words, String text) {
@@ -105,6 +106,10 @@ final class SiteReader {
 
     private List<Share> inRegion(Region region, Words words, String text) {
         check(region.name(), region.segments(), region.sided(), words, text);
+        words.level.ifPresent(l -> {
+            throw new UnknownSite(
+                    "the " + words.name + " has no level \"" + l + "\" in \"" + text + "\": expected none");
+        });
         List<Share> found = new ArrayList<>();
         for (Side side : region.sided() ? words.sides : List.of(Side.NONE)) {
             for (Optional<Segment> segment : optional(words.segments)) {
