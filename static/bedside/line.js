@@ -1,0 +1,77 @@
+// One line of the examination sheet: closed, what the student wrote; open, the sign itself and the place to write.
+
+import { showSign } from "../signs/index.js";
+import { el, freshId } from "./dom.js";
+import { meaningText, Questions } from "./questions.js";
+import { Readings } from "./readings.js";
+import { Technique } from "./technique.js";
+import { clockText, readingsText } from "./words.js";
+
+export class Line {
+  #drawn = "";
+
+  /** @param bedside {case, probe, record, answer, move, toggle} */
+  constructor(manoeuvre, bedside) {
+    this.manoeuvre = manoeuvre;
+    this.bedside = bedside;
+    const body = freshId("line");
+    this.opener = el("button", { type: "button", class: "opener", "aria-expanded": "false", "aria-controls": body, onclick: () => bedside.toggle(this) }, manoeuvre.name);
+    this.time = el("span", { class: "at number" });
+    this.reading = el("span", { class: "wrote" });
+    this.meaning = el("span", { class: "meant" });
+    this.body = el("div", { class: "body", id: body, hidden: true });
+    this.node = el("li", { class: "line" },
+      el("div", { class: "closed" }, this.time, el("h3", { class: "sign-name" }, this.opener), this.reading, this.meaning),
+      this.body);
+  }
+
+  get open() {
+    return !this.body.hidden;
+  }
+
+  set open(open) {
+    if (open && !this.technique) this.#build();
+    this.body.hidden = !open;
+    this.node.classList.toggle("open", open);
+    this.opener.setAttribute("aria-expanded", String(open));
+  }
+
+  #build() {
+    const { manoeuvre, bedside } = this;
+    this.technique = new Technique(manoeuvre, bedside.case.positions, {
+      probe: (side, place, technique) => bedside.probe(manoeuvre, side, place, technique),
+      move: bedside.move,
+    });
+    this.readings = new Readings(manoeuvre, (side, place, reading) => bedside.record(manoeuvre, side, place, reading));
+    this.questions = new Questions(manoeuvre, bedside.case.terms, (question, side, answer) => bedside.answer(manoeuvre, side, question, answer));
+    this.sign = el("div", { class: "sign" });
+    this.writing = el("fieldset", { class: "writing" }, this.readings.node, this.questions.node, this.questions.roots.node);
+    this.body.append(this.technique.node, el("div", { class: "look" }, this.sign, this.writing),
+      el("button", { type: "button", class: "close", onclick: () => bedside.toggle(this) }, "Close this line"));
+  }
+
+  show(line, sheet) {
+    this.time.textContent = line.clock === undefined ? "" : clockText(line.clock);
+    this.reading.textContent = readingsText(this.manoeuvre, line) || (line.probes.length ? "nothing written yet" : "not examined yet");
+    this.reading.classList.toggle("quiet", line.readings.size === 0);
+    this.meaning.textContent = meaningText(line, this.bedside.case.terms);
+    if (!this.open) return;
+    this.technique.show(line, sheet.position);
+    this.technique.node.disabled = sheet.handedIn;
+    if (sheet.handedIn) this.technique.doing.hidden = this.technique.elsewhere.hidden = true;
+    this.writing.disabled = sheet.handedIn;
+    this.readings.show(line);
+    this.questions.show(line);
+    this.#draw(line);
+  }
+
+  #draw(line) {
+    const seen = line.probes.filter((probe) => probe.shown);
+    const waiting = line.probes.length > seen.length;
+    const name = `${seen.map((probe) => probe.seq).join()}${waiting}`;
+    if (name === this.#drawn) return;
+    const fresh = this.#drawn !== "" && seen.length > 0;
+    this.#drawn = name;
+    showSign(this.sign, { manoeuvre: this.manoeuvre, probes: seen, waiting, fresh: fresh ? seen.at(-1) : undefined });
+  }
+}

@@ -1,0 +1,92 @@
+// How the manoeuvre is done before it is done: technique, cautions, variants, the point, and the buttons that do it.
+
+import { OneOf } from "./chips.js";
+import { el } from "./dom.js";
+import { capital, inOrder, nameIn, secondsText } from "./words.js";
+
+const CLICK_AGAIN_AFTER = 400;
+
+function cautions(list) {
+  if (!list?.length) return "";
+  const rows = list.map((text) => el("li", {}, text));
+  return el("div", { class: "notice caution" }, el("strong", {}, "Take care. "), el("ul", {}, ...rows));
+}
+
+export class Technique {
+  #technique = {};
+  #place = "";
+
+  constructor(manoeuvre, positions, { probe, move }) {
+    this.manoeuvre = manoeuvre;
+    this.positions = positions;
+    this.probe = probe;
+    this.buttons = inOrder(manoeuvre.sides).map((side) => this.#button(side));
+    this.elsewhere = el("div", { class: "elsewhere" }, ...this.#moves(move));
+    this.doing = el("fieldset", { class: "doing" }, ...this.#choices(), el("div", { class: "actions" }, ...this.buttons.map((one) => one.node)));
+    this.node = el(
+      "div",
+      { class: "technique" },
+      manoeuvre.technique ? el("p", { class: "how" }, manoeuvre.technique) : "",
+      cautions(manoeuvre.cautions),
+      this.elsewhere,
+      this.doing,
+    );
+  }
+
+  #choices() {
+    const variants = (this.manoeuvre.variants ?? []).map((variant) => this.#variant(variant));
+    return this.manoeuvre.placeMode === "points" ? [this.#points(), ...variants] : variants;
+  }
+
+  #variant({ id, name, choices }) {
+    this.#technique[id] = choices[0].id;
+    const control = new OneOf({ legend: name, options: choices, pick: (chosen) => (this.#technique[id] = chosen) });
+    control.chosen = choices[0].id;
+    return control.node;
+  }
+
+  #points() {
+    const { places } = this.manoeuvre;
+    this.#place = places[0].id;
+    const select = el("select", { onchange: () => (this.#place = select.value) }, ...places.map(({ id, name }) => el("option", { value: id }, name)));
+    return el("label", { class: "point" }, "Where on the body ", select);
+  }
+
+  #button(side) {
+    const node = el("button", { type: "button", class: "first", onclick: () => this.#do(side, node) });
+    return { side, node };
+  }
+
+  /** A second click in the same breath is the same examination, not another. */
+  #do(side, node) {
+    if (node.disabled) return;
+    node.disabled = true;
+    setTimeout(() => (node.disabled = false), CLICK_AGAIN_AFTER);
+    this.probe(side, this.#place, { ...this.#technique });
+  }
+
+  #moves(move) {
+    const names = this.manoeuvre.positions.map((id) => [id, nameIn(this.positions, id)]);
+    return [
+      el("p", {}, "This cannot be done in the present position."),
+      el("div", { class: "actions" }, ...names.map(([id, name]) => el("button", { type: "button", onclick: () => move(id) }, `Ask the patient to move: ${name.toLowerCase()}`))),
+    ];
+  }
+
+  show(line, position) {
+    const here = this.manoeuvre.positions.length === 0 || this.manoeuvre.positions.includes(position);
+    this.elsewhere.hidden = here;
+    this.doing.hidden = !here;
+    for (const { side, node } of this.buttons) {
+      const done = line.probes.some((probe) => probe.side === side);
+      node.textContent = this.#label(side, done);
+    }
+  }
+
+  #label(side, done) {
+    const what = side === "none" ? "Examine" : `Examine the ${side}`;
+    return done && this.manoeuvre.placeMode !== "points" ? `${what} again` : what;
+  }
+}
+
+export const costText = (manoeuvre) => capital(secondsText(manoeuvre.seconds));
