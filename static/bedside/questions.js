@@ -18,11 +18,12 @@ const onSide = (text, side) => (side === "none" ? text : `${text} (${side})`);
 
 function normal(side, answer) {
   const control = new OneOf({
-    legend: side === "none" ? "finding" : side,
+    legend: side === "none" ? "Normal or not?" : side,
     options: NORMAL_OR_NOT,
     kind: "side-by-side",
     pick: (id) => answer("normal", side, [id]),
   });
+  control.node.classList.toggle("alone", side === "none");
   return { node: control.node, show: (given) => (control.chosen = given?.[0]) };
 }
 

@@ -83,7 +83,7 @@ export class Readings {
     const { kind, scale } = manoeuvre.reading;
     const label = el("p", { class: "asked" }, ASKED[kind], scale ? el("span", { class: "quiet" }, ` Scale in force: ${scale.name}.`) : "");
     this.rows = el("div", { class: "rows" });
-    this.node = el("div", { class: "readings", hidden: true }, label, this.rows, scale ? levels(scale) : "");
+    this.node = el("div", { class: manoeuvre.placeMode === "points" ? "readings many" : "readings", hidden: true }, label, this.rows, scale ? levels(scale) : "");
   }
 
   show(line) {
@@ -98,7 +98,7 @@ export class Readings {
     const name = itemOf(side, place);
     if (!this.#controls.has(name)) {
       const legend = [place && nameIn(this.manoeuvre.places, place), side === "none" ? "" : side].filter(Boolean).join(", ");
-      const made = CONTROLS[this.manoeuvre.reading.kind](this.manoeuvre.reading, legend || "reading", (reading) =>
+      const made = CONTROLS[this.manoeuvre.reading.kind](this.manoeuvre.reading, legend || ASKED[this.manoeuvre.reading.kind], (reading) =>
         this.record(side, place, reading),
       );
       made.control.node.classList.toggle("alone", !legend);

@@ -1,0 +1,115 @@
+// A trace of one or more curves over time with a stop-watch on it: drag it over the drawing, or move it with the keys.
+// Right is a solid line and left a dashed one, each with its name at its end.
+
+import { el, freshId, svg } from "../bedside/dom.js";
+import { heightAt, highest, lengthMs, lowest } from "./curve.js";
+import { amountText } from "./latest.js";
+import { between, roundStep, ticks } from "./scale.js";
+
+const HEIGHT = 220;
+const PAD = { top: 26, right: 46, bottom: 26, left: 40 };
+const LABEL_GAP = 15;
+const NARROWEST = 270;
+const WIDEST = 640;
+
+const path = (curve, x, y) =>
+  curve.samples.map((height, index) => `${index ? "L" : "M"}${x(index * curve.stepMs).toFixed(1)} ${y(height).toFixed(1)}`).join("");
+
+/** Names at the ends of the lines, pushed apart where they would lie on each other. */
+function names(series, x, y) {
+  const ends = series.map(({ name, curve }) => ({ name, at: y(curve.samples.at(-1)) })).sort((one, other) => one.at - other.at);
+  for (let i = 1; i < ends.length; i++) ends[i].at = Math.max(ends[i].at, ends[i - 1].at + LABEL_GAP);
+  const over = Math.max(0, (ends.at(-1)?.at ?? 0) - (HEIGHT - PAD.bottom - 2));
+  return ends.map(({ name, at }) => svg("text", { class: "trace-name", x: x + 6, y: at - over + 4 }, name));
+}
+
+function grid(x, y, [from, to], [low, high], unit, width) {
+  const across = ticks(from, to, roundStep(to - from, width < 420 ? 4 : 8));
+  const up = ticks(low, high, roundStep(high - low, 4));
+  const inSeconds = to > 3000;
+  const timeText = (ms) => (inSeconds ? amountText(ms / 1000) : amountText(ms));
+  return [
+    ...across.map((ms) => svg("path", { class: "grid", d: `M${x(ms)} ${PAD.top}V${HEIGHT - PAD.bottom}` })),
+    ...across.map((ms) => svg("text", { class: "tick", x: x(ms), y: HEIGHT - 8, "text-anchor": "middle" }, timeText(ms))),
+    ...up.map((height) => svg("path", { class: height === 0 ? "grid zero" : "grid", d: `M${PAD.left} ${y(height)}H${width - PAD.right}` })),
+    ...up.map((height) => svg("text", { class: "tick", x: PAD.left - 6, y: y(height) + 4, "text-anchor": "end" }, amountText(height))),
+    svg("text", { class: "tick", x: PAD.left - 34, y: 13 }, unit),
+    svg("text", { class: "tick", x: width - 2, y: HEIGHT - 8, "text-anchor": "end" }, inSeconds ? "s" : "ms"),
+  ];
+}
+
+export class Trace {
+  /**
+   * @param series [{name, side, curve}] to be drawn on one pair of axes, all of one unit
+   * @param low, high the heights that the axis shows at least
+   * @param from   what the time runs from, such as "the tap"
+   * @param watch  (ms) => the stop-watch was moved; false for a trace without a stop-watch
+   */
+  constructor(host, { series, low = 0, high = 1, from, watch }) {
+    this.series = series;
+    this.from = from;
+    this.end = Math.max(...series.map(({ curve }) => lengthMs(curve)));
+    const [{ curve }] = series;
+    this.unit = curve.unit;
+    const width = Math.min(Math.max(host.clientWidth || WIDEST, NARROWEST), WIDEST);
+    const span = [Math.min(low, ...series.map((one) => lowest(one.curve))), Math.max(high, ...series.map((one) => highest(one.curve)))];
+    this.x = between(0, this.end, PAD.left, width - PAD.right);
+    this.y = between(...span, HEIGHT - PAD.bottom, PAD.top);
+    this.cursor = svg("path", { class: "stop-watch", d: "", hidden: true });
+    this.reading = svg("text", { class: "stop-watch-text", y: 14 });
+    this.drawing = svg(
+      "svg",
+      { class: "trace", viewBox: `0 0 ${width} ${HEIGHT}`, width, height: HEIGHT, "aria-hidden": "true" },
+      ...grid(this.x, this.y, [0, this.end], span, this.unit, width),
+      ...series.map((one) => svg("path", { class: `curve ${one.side}`, d: path(one.curve, this.x, this.y) })),
+      ...names(series, width - PAD.right, this.y),
+      this.cursor,
+      this.reading,
+    );
+    this.width = width;
+    this.node = el("div", { class: "trace-box" }, this.drawing, watch ? this.#stopWatch(watch) : "");
+  }
+
+  #stopWatch(watch) {
+    const id = freshId("watch");
+    const step = Math.min(...this.series.map(({ curve }) => curve.stepMs));
+    this.range = el("input", { id, type: "range", class: "watch", min: 0, max: this.end, step, oninput: () => this.#moved(watch) });
+    this.range.value = 0;
+    this.range.setAttribute("aria-valuetext", this.#text(0));
+    this.output = el("output", { for: id, class: "watch-text" }, `Drag along the trace to measure from ${this.from}.`);
+    this.drawing.addEventListener("pointerdown", (event) => this.#drag(event, watch));
+    this.drawing.addEventListener("pointermove", (event) => event.buttons && this.#drag(event, watch));
+    return el("div", { class: "watch-box" }, el("label", { for: id, class: "heard" }, "Stop-watch"), this.range, this.output);
+  }
+
+  #drag(event, watch) {
+    const box = this.drawing.getBoundingClientRect();
+    const along = ((event.clientX - box.left) / box.width) * this.width;
+    this.range.value = between(PAD.left, this.width - PAD.right, 0, this.end)(along);
+    this.#moved(watch);
+  }
+
+  #moved(watch) {
+    const ms = Number(this.range.value);
+    this.range.setAttribute("aria-valuetext", this.#text(ms));
+    this.output.textContent = this.#text(ms);
+    this.at(ms, true);
+    watch(ms);
+  }
+
+  #text(ms) {
+    const heights = this.series.map(({ name, curve }) => `${name} ${amountText(heightAt(curve, ms))}`);
+    return `${Math.round(ms)} ms from ${this.from}: ${heights.join(", ")} ${this.unit}`;
+  }
+
+  /** Puts the cursor at a time; the number stands beside it when it was asked for. */
+  at(ms, measured = false) {
+    const x = this.x(Math.max(ms, 0));
+    this.cursor.removeAttribute("hidden");
+    this.cursor.setAttribute("d", `M${x} ${PAD.top - 6}V${HEIGHT - PAD.bottom}`);
+    this.reading.textContent = measured ? `${Math.round(ms)} ms` : "";
+    const late = x > this.width - 110;
+    this.reading.setAttribute("x", late ? x - 6 : x + 6);
+    this.reading.setAttribute("text-anchor", late ? "end" : "start");
+  }
+}
