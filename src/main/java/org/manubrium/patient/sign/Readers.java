@@ -14,6 +14,8 @@ public final class Readers {
                 new PlantarReader(),
                 new ClonusReader(),
                 new PowerReader(examination),
-                new FeelingReader(examination));
+                new FeelingReader(examination),
+                new PupilReader(),
+                new LidReader());
     }
 }
