@@ -2,7 +2,7 @@
 
 export const itemOf = (side, place = "") => `${side}/${place}`;
 
-export const questionOf = (question, side = "none") => `${question}/${side}`;
+export const questionOf = (question, side = "none", place = "") => `${question}/${side}/${place}`;
 
 const freshLine = (kind, id, clock) => ({ kind, id, clock, probes: [], readings: new Map(), answers: new Map() });
 
@@ -30,7 +30,7 @@ const apply = {
     const answers = event.manoeuvre
       ? lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside).answers
       : sheet.conclusion;
-    answers.set(questionOf(event.question, event.side), event.answer);
+    answers.set(questionOf(event.question, event.side, event.place), event.answer);
   },
   "handed-in"(sheet) {
     sheet.handedIn = true;

@@ -43,7 +43,7 @@ export class Line {
       move: bedside.move,
     });
     this.readings = new Readings(manoeuvre, (side, place, reading) => bedside.record(manoeuvre, side, place, reading));
-    this.questions = new Questions(manoeuvre, bedside.case.terms, (question, side, answer) => bedside.answer(manoeuvre, side, question, answer));
+    this.questions = new Questions(manoeuvre, bedside.case.terms, (question, side, answer, place = "") => bedside.answer(manoeuvre, side, place, question, answer));
     this.sign = el("div", { class: "sign" });
     this.writing = el("fieldset", { class: "writing" }, this.readings.node, this.questions.node, this.questions.roots.node);
     this.body.append(this.technique.node, el("div", { class: "look" }, this.sign, this.writing),

@@ -17,8 +17,8 @@ function acts(attempt) {
     ask: (question) => send({ type: "asked", question }),
     probe: (manoeuvre, side, place, technique) => send({ type: "probed", manoeuvre: manoeuvre.id, side, place, technique }),
     record: (manoeuvre, side, place, reading) => send({ type: "recorded", manoeuvre: manoeuvre.id, side, place, reading }),
-    answer: (manoeuvre, side, question, answer) => send({ type: "answered", manoeuvre: manoeuvre.id, side, question, answer }),
-    conclude: (question, answer) => send({ type: "answered", manoeuvre: "", side: "none", question, answer }),
+    answer: (manoeuvre, side, place, question, answer) => send({ type: "answered", manoeuvre: manoeuvre.id, side, place, question, answer }),
+    conclude: (question, answer) => send({ type: "answered", manoeuvre: "", side: "none", place: "", question, answer }),
     handIn: () => send({ type: "handed-in" }),
   };
 }
@@ -70,7 +70,7 @@ async function start(host) {
     const show = () => tell(showAll(attempt, parts));
     attempt.addEventListener("change", show);
     attempt.addEventListener("refused", ({ detail }) => {
-      complain(faults, detail.reply.message ?? "The server did not accept the last step.");
+      complain(faults, detail.reply.detail || "The server did not accept the last step.");
       attempt.refresh().catch(() => {});
     });
     show();

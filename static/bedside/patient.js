@@ -5,8 +5,8 @@ import { el, put } from "./dom.js";
 import { clockText } from "./words.js";
 
 const STATES = {
-  later: "Not saved yet. Trying again by itself.",
-  "signed-out": "Not saved yet. Sign in again in another tab.",
+  later: "Not saved yet; trying again",
+  "signed-out": "Not saved yet: sign in again in another tab",
 };
 
 /** Markup cleaned by the server; put in as it came. */

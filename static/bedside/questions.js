@@ -1,12 +1,12 @@
 // What the finding means: normal or not and, if not, what it means in this patient and where the fault would lie,
-// for each side; and the roots the sign tests, asked once and written for every side examined.
+// for each side; and the roots the sign tests, asked once (or once for each point) and written for every side.
 
 import { ABNORMAL, NORMAL, otherText, term, termText } from "./answers.js";
 import { OneOf } from "./chips.js";
 import { Combobox } from "./combobox.js";
 import { el } from "./dom.js";
 import { questionOf } from "./fold.js";
-import { Roots } from "./roots.js";
+import { RootQuestion, rootsText } from "./root-question.js";
 import { inOrder } from "./words.js";
 
 const NORMAL_OR_NOT = [
@@ -54,7 +54,7 @@ export class Questions {
     };
     this.normals = el("div", { class: "rows" });
     this.meanings = el("div", { class: "rows" });
-    this.roots = new Roots("Which roots does it test?", (chosen) => this.#rootsPicked(chosen));
+    this.roots = new RootQuestion(manoeuvre, (side, place, chosen) => answer("roots", side, chosen, place));
     this.node = el(
       "div",
       { class: "questions", hidden: true },
@@ -64,16 +64,12 @@ export class Questions {
     );
   }
 
-  #rootsPicked(chosen) {
-    for (const side of this.sides) this.answer("roots", side, chosen);
-  }
-
   show(line) {
     this.sides = inOrder([...new Set(line.probes.map((probe) => probe.side))]);
     for (const side of this.sides) this.#showSide(line, side);
     this.node.hidden = this.sides.length === 0;
     this.roots.node.hidden = this.sides.length === 0 || !this.asked.has("roots");
-    this.roots.chosen = this.sides.map((side) => line.answers.get(questionOf("roots", side))).find(Boolean) ?? [];
+    this.roots.show(line);
   }
 
   #showSide(line, side) {
@@ -109,6 +105,6 @@ export function meaningText(line, terms) {
     ].filter(Boolean);
     return text.length ? `${side === "none" ? "" : `${side} `}${text.join(", ")}` : "";
   });
-  const roots = [...line.answers].find(([name]) => name.startsWith("roots/"))?.[1] ?? [];
-  return [roots.join(" ").replace("none", "no root"), ...parts].filter(Boolean).join(" · ");
+  const roots = [...line.answers].filter(([name]) => name.startsWith("roots/")).map(([, answer]) => rootsText(answer));
+  return [...new Set(roots), ...parts].filter(Boolean).join(" · ");
 }

@@ -53,10 +53,14 @@ const CONTROLS = {
     from: (given) => given?.value,
   }),
   chosen: (reading, legend, pick) => ({
-    control: new OneOf({ legend, kind: "side-by-side", options: reading.choices, pick: (seen) => pick({ seen }) }),
+    control: new OneOf({ legend, kind: "side-by-side", options: choicesOf(reading), pick: (seen) => pick({ seen }) }),
     from: (given) => given?.seen,
   }),
 };
+
+/** The choices of a set, told as {id, name} or as the levels of a scale without an order. */
+const choicesOf = ({ choices, scale }) =>
+  (choices?.length ? choices : (scale?.levels ?? [])).map((choice) => ({ id: choice.id ?? choice.code, name: choice.name ?? choice.label }));
 
 const ASKED = { graded: "What did you see?", measured: "What did you measure?", chosen: "What did you find?" };
 
@@ -81,9 +85,9 @@ export class Readings {
     this.manoeuvre = manoeuvre;
     this.record = record;
     const { kind, scale } = manoeuvre.reading;
-    const label = el("p", { class: "asked" }, ASKED[kind], scale ? el("span", { class: "quiet" }, ` Scale in force: ${scale.name}.`) : "");
+    const label = el("p", { class: "asked" }, ASKED[kind], kind === "graded" ? el("span", { class: "quiet" }, ` Scale in force: ${scale.name}.`) : "");
     this.rows = el("div", { class: "rows" });
-    this.node = el("div", { class: manoeuvre.placeMode === "points" ? "readings many" : "readings", hidden: true }, label, this.rows, scale ? levels(scale) : "");
+    this.node = el("div", { class: manoeuvre.placeMode === "points" ? "readings many" : "readings", hidden: true }, label, this.rows, kind === "graded" ? levels(scale) : "");
   }
 
   show(line) {

@@ -13,10 +13,23 @@ export async function load(attempt) {
   return answer.json();
 }
 
-const SIGNED_OUT = new Set([401, 403]);
+const REFUSALS = new Set([400, 409, 413, 422]);
+const NOT_ME = new Set([401, 403, 404]);
 
-/** Whether a status says "this event never" (and not "not now"). */
-const isRefusal = (status) => status >= 400 && status < 500 && status !== 408 && status !== 429;
+/** What a status means for the event: stored, never, after signing in again, or later. */
+function outcomeOf(status) {
+  if (status < 300) return "stored";
+  if (REFUSALS.has(status)) return "refused";
+  return NOT_ME.has(status) ? "signed-out" : "later";
+}
+
+/** After signing in again in another tab the token is a new one: this page takes it over. */
+async function renewToken() {
+  const answer = await fetch(location.pathname, { headers: { Accept: "text/html" }, credentials: "same-origin" });
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  const fresh = page.querySelector('meta[name="csrf"]');
+  if (fresh) document.querySelector('meta[name="csrf"]')?.replaceWith(fresh);
+}
 
 /** Sends one event. Never throws: a lost line is an outcome like any other. */
 export async function post(attempt, event) {
@@ -29,9 +42,9 @@ export async function post(attempt, event) {
       credentials: "same-origin",
     });
     const reply = await answer.json().catch(() => ({}));
-    if (answer.ok) return { outcome: "stored", reply };
-    if (SIGNED_OUT.has(answer.status)) return { outcome: "signed-out", reply };
-    return { outcome: isRefusal(answer.status) ? "refused" : "later", reply };
+    const outcome = outcomeOf(answer.status);
+    if (outcome === "signed-out") await renewToken();
+    return { outcome, reply };
   } catch {
     return { outcome: "later", reply: {} };
   }

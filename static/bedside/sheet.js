@@ -14,7 +14,7 @@ export class Sheet {
     this.bedside = { ...bedside, case: read, toggle: (line) => this.#toggle(line) };
     this.list = el("ol", { class: "lines" });
     this.empty = el("p", { class: "nothing-yet" }, "The sheet is empty. Introduce yourself, ask for consent, and begin with the next line.");
-    this.node = el("section", { class: "sheet", "aria-label": "Examination sheet" }, this.empty, this.list, entry.node);
+    this.node = el("section", { class: "sheet", "aria-labelledby": "sheet" }, el("h2", { id: "sheet", class: "heard" }, "Examination sheet"), this.empty, this.list, entry.node);
   }
 
   /** Opens the line of a manoeuvre, a new one at the end when there is none, and closes the others. */

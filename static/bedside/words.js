@@ -12,13 +12,18 @@ export const clockText = (seconds) =>
 
 export const secondsText = (seconds) => (seconds === 1 ? "1 second" : `${seconds} seconds`);
 
+function seenText({ choices, scale }, seen) {
+  const level = scale?.levels.find(({ code }) => code === seen);
+  return level?.label ?? nameIn(choices, seen);
+}
+
 const nameIn = (list, id) => list?.find((one) => one.id === id)?.name ?? id;
 
 /** What was recorded, as written: a grade with its scale, a number with its unit, or what was seen. */
 export function readingText(reading, given) {
   if (!given) return "";
   if ("grade" in given) return given.grade;
-  if ("seen" in given) return nameIn(reading.choices, given.seen);
+  if ("seen" in given) return seenText(reading, given.seen);
   return `${given.value} ${given.unit ?? ""}`.trim();
 }
 

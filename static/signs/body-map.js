@@ -12,12 +12,19 @@ const SPOTS = {
   L1: [15, 132], L2: [14, 150], L3: [12, 172], L4: [11, 226], L5: [15, 234], S1: [20, 236], S2: [15, 178], S3: [8, 142], S4: [4, 142], S5: [3, 142],
 };
 
-const NERVES = [["axillar", [30, 54]], ["radial", [40, 124]], ["median", [38, 133]], ["ulnar", [43, 131]], ["lateral-cutaneous", [20, 140]], ["peroneal", [17, 212]], ["fibular", [17, 212]], ["saphenous", [10, 208]], ["sural", [20, 232]], ["femoral", [12, 156]], ["great-toe", [11, 237]], ["toe", [14, 238]], ["thumb", [41, 126]], ["finger", [42, 133]], ["ankle", [12, 226]], ["knee", [12, 176]], ["wrist", [40, 118]], ["elbow", [31, 84]], ["shin", [12, 204]], ["tibia", [12, 204]], ["foot", [15, 234]]];
+// Patches of nerves, and joints, by a word of their id; the first that fits counts.
+const PATCHES = [
+  ["lateral-upper-arm", [31, 60]], ["medial-upper-arm", [25, 70]], ["lateral-forearm", [36, 98]], ["medial-forearm", [30, 100]], ["forearm", [33, 104]],
+  ["first-dorsal-web", [41, 122]], ["thenar", [39, 124]], ["index", [42, 134]], ["little", [37, 133]], ["ulnar", [36, 126]], ["thumb", [42, 126]], ["finger", [41, 134]],
+  ["lateral-thigh", [20, 140]], ["medial-thigh", [8, 156]], ["thigh", [14, 160]], ["medial-leg", [10, 216]], ["calf", [18, 196]],
+  ["toe", [12, 238]], ["lateral-foot", [20, 235]], ["heel", [12, 232]], ["foot", [15, 234]], ["sole", [15, 238]],
+  ["ankle", [13, 226]], ["knee", [13, 182]], ["hip", [18, 124]], ["wrist", [39, 117]], ["elbow", [31, 84]], ["shoulder", [28, 52]], ["shin", [13, 204]], ["tibia", [13, 204]], ["cheek", [7, 22]], ["face", [7, 20]],
+];
 
 /** Where a place lies: by the segment in its id or, for a patch of a nerve or a joint, by its name. */
 export function spot(place) {
   const segment = place.toUpperCase().match(/(?:^|[^A-Z0-9])([CTLS]\d{1,2})(?![A-Z0-9])/)?.[1];
-  return SPOTS[segment] ?? NERVES.find(([word]) => place.toLowerCase().includes(word))?.[1];
+  return SPOTS[segment] ?? PATCHES.find(([word]) => place.toLowerCase().includes(word))?.[1];
 }
 
 function dot(probe, last) {

@@ -13,9 +13,9 @@ export function clonus(host, { manoeuvre, probes, fresh, still }) {
   const limb = new Limb(limbFor(manoeuvre), { tapped: false });
   const figure = {
     node: limb.node,
-    show: (side, ms) => limb.set(heightAt(series.find((one) => one.side === side).curve, ms)),
+    show: (side, ms) => limb.set(-heightAt(series.find((one) => one.side === side).curve, ms)),
   };
-  moving(host, { figure, traces: [{ series, low: -10, high: 20 }], from: "the push", fresh, still, again: "Watch again" });
+  moving(host, { figure, traces: [{ series, low: 0, high: 20 }], from: "the push", fresh, still, again: "Watch again" });
   const words = wordsText(latestBySide(probes));
   if (words) host.append(el("p", { class: "felt" }, words));
   host.append(onAPartner());

@@ -5,6 +5,7 @@
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
 import { clonus } from "./clonus.js";
+import { lids } from "./lids.js";
 import { neckVeins } from "./neck-veins.js";
 import { pulsePressure } from "./pulse-pressure.js";
 import { pupils } from "./pupils.js";
@@ -21,6 +22,7 @@ const DRAWINGS = {
   "resisted-movement": resistedMovement,
   "skin-touch": skinTouch,
   pupils,
+  lids,
   "neck-veins": neckVeins,
   "pulse-pressure": pulsePressure,
 };

@@ -16,10 +16,16 @@ const FOOT = "M69 106C63 118 63 130 72 134L142 139C153 139 153 128 144 125C124 1
 const HAND = "M16 64C48 60 80 64 104 72A11 11 0 0 1 104 94C80 100 48 102 16 100";
 const FINGERS = "M104 72C120 70 140 76 156 90C160 97 152 101 146 97C132 90 118 92 104 94A11 11 0 0 1 104 72Z";
 
+const TRUNK = "M10 8C36 8 56 14 70 24A14 14 0 0 0 72 52C64 88 66 124 66 168";
+const HANGING_ARM = "M70 24C90 22 98 38 99 58C102 92 106 114 110 138C112 154 98 160 92 148C84 116 76 84 72 52A14 14 0 0 1 70 24Z";
+const SHOULDER = { rest: TRUNK, moving: HANGING_ARM, joint: [79, 38] };
+
 const LIMBS = {
   biceps: { ...ARM, turn: -1, tap: [86, 80], strike: 195, handle: 1 },
   brachioradialis: { ...ARM, turn: -1, tap: [132, 90], strike: 100, handle: -1 },
   triceps: { ...ARM, turn: 1, tap: [57, 78], strike: 8, handle: 1 },
+  deltoid: { ...SHOULDER, turn: -1, tap: [101, 78], strike: 180, handle: 1 },
+  pectoral: { ...SHOULDER, turn: 1, tap: [72, 50], strike: 330, handle: -1 },
   finger: { rest: HAND, moving: FINGERS, joint: [104, 83], turn: 1, tap: [138, 95], strike: 270, handle: 1 },
   knee: { ...LEG, turn: -1, tap: [127, 64], strike: 180, handle: 1 },
   hamstring: { ...LEG, turn: 1, tap: [97, 68], strike: -5, handle: 1 },

@@ -40,14 +40,14 @@ function figure(curves) {
   };
 }
 
-const isFan = (curve) => /fan|spread|abduct/i.test(curve.name);
+const isFan = (curve) => /apart|fan|spread/i.test(curve.name);
 const toeOf = (curves) => curves.find((curve) => !isFan(curve));
 const fanOf = (curves) => curves.find(isFan);
 
 export function toeStroke(host, { probes, fresh, still }) {
   const [toes, fans] = [seriesOf(probes, toeOf), seriesOf(probes, fanOf)];
   const curves = (side) => [toes, fans].map((series) => series.find((one) => one.side === side)?.curve);
-  const traces = [{ series: toes, low: -20, high: 40, title: "Great toe, up from its rest" }];
+  const traces = [{ series: toes, low: -20, high: 40, title: "Big toe, up from its rest" }];
   if (fans.length) traces.push({ series: fans, high: 20, title: "Spread of the other toes" });
   moving(host, { figure: figure(curves), traces, from: "the start of the stroke", fresh, still, again: "Watch again" });
   const words = wordsText(latestBySide(probes));

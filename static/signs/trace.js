@@ -42,10 +42,11 @@ export class Trace {
   /**
    * @param series [{name, side, curve}] to be drawn on one pair of axes, all of one unit
    * @param low, high the heights that the axis shows at least
+   * @param marks  [{ms}] moments to be marked at the foot
    * @param from   what the time runs from, such as "the tap"
    * @param watch  (ms) => the stop-watch was moved; false for a trace without a stop-watch
    */
-  constructor(host, { series, low = 0, high = 1, from, watch }) {
+  constructor(host, { series, low = 0, high = 1, from, watch, marks = [] }) {
     this.series = series;
     this.from = from;
     this.end = Math.max(...series.map(({ curve }) => lengthMs(curve)));
@@ -62,6 +63,7 @@ export class Trace {
       { class: "trace", viewBox: `0 0 ${width} ${HEIGHT}`, width, height: HEIGHT, "aria-hidden": "true" },
       ...grid(this.x, this.y, [0, this.end], span, this.unit, width),
       ...series.map((one) => svg("path", { class: `curve ${one.side}`, d: path(one.curve, this.x, this.y) })),
+      ...marks.map(({ ms }) => svg("path", { class: "moment", d: `M${this.x(ms)} ${HEIGHT - PAD.bottom}l-4 7h8Z` })),
       ...names(series, width - PAD.right, this.y),
       this.cursor,
       this.reading,
