@@ -1,5 +1,6 @@
 package org.manubrium.patient;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.manubrium.anatomy.Lesion;
@@ -13,6 +14,12 @@ import org.manubrium.anatomy.Lesion;
  */
 public record Ailment(String name, boolean old, List<Lesion> lesions, Map<String, Double> shifts) {
     public Ailment mirrored() {
-        return new Ailment(name, old, lesions.stream().map(Lesion::mirrored).toList(), shifts);
+        return new Ailment(name, old, lesions.stream().map(Lesion::mirrored).toList(), otherSide());
+    }
+
+    private Map<String, Double> otherSide() {
+        Map<String, Double> mirrored = new HashMap<>();
+        shifts.forEach((id, shift) -> mirrored.put(Quantity.mirrored(id), shift));
+        return Map.copyOf(mirrored);
     }
 }

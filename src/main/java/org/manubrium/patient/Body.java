@@ -113,7 +113,7 @@ public final class Body {
     public double quantity(String id) {
         Quantity quantity = physiology.quantity(id);
         double amount =
-                quantity.normal() + quantity.spread() * person.variation().of(id);
+                quantity.normal() + quantity.spread() * person.variation().of(quantity.trait(), quantity.side());
         for (Ailment ailment : ailments) {
             amount += ailment.shifts().getOrDefault(id, 0.0);
         }

@@ -29,7 +29,7 @@ public record Condition(
      * One thing a condition takes.
      *
      * @param site a site in words, with "@side" and "@level" to be filled in; blank for a quantity
-     * @param quantity the id of a quantity; blank for a site
+     * @param quantity the id of a quantity or of a whole with parts, to be filled in likewise; blank for a site
      * @param amount the loss, or the shift, at full severity
      */
     public record Effect(String site, String quantity, double amount, String source, String confidence) {}

@@ -15,10 +15,12 @@ import org.manubrium.anatomy.Side;
 /** The named conditions, and the ailment that each becomes in a patient. */
 public final class Conditions {
     private final Anatomy anatomy;
+    private final Physiology physiology;
     private final Map<String, Condition> conditions = new LinkedHashMap<>();
 
-    public Conditions(Anatomy anatomy, Collection<Condition> rows) {
+    public Conditions(Anatomy anatomy, Physiology physiology, Collection<Condition> rows) {
         this.anatomy = anatomy;
+        this.physiology = physiology;
         rows.forEach(row -> conditions.put(row.id(), row));
     }
 
@@ -44,9 +46,12 @@ public final class Conditions {
         Map<String, Double> shifts = new HashMap<>();
         for (Condition.Effect effect : condition.effects()) {
             if (effect.quantity().isBlank()) {
-                lesions.addAll(anatomy.lesions(fill(effect.site(), side, level), effect.amount() * severity, began));
+                lesions.addAll(anatomy.lesions(site(effect.site(), side, level), effect.amount() * severity, began));
             } else {
-                shifts.merge(effect.quantity(), effect.amount() * severity, Double::sum);
+                double amount = effect.amount() * severity;
+                physiology
+                        .parts(quantity(effect.quantity(), side, level))
+                        .forEach((id, share) -> shifts.merge(id, amount * share, Double::sum));
             }
         }
         return new Ailment(said(condition, side, level), condition.old(), List.copyOf(lesions), Map.copyOf(shifts));
@@ -57,8 +62,14 @@ public final class Conditions {
         return condition.name() + level.map(l -> ", " + l).orElse("") + (side == Side.NONE ? "" : ", " + side.word());
     }
 
-    private static String fill(String site, Side side, Optional<String> level) {
-        return site.replace("@side", side.word())
+    /** A quantity's id with this side and level filled in; a level's words are joined by hyphens. */
+    public static String quantity(String template, Side side, Optional<String> level) {
+        return site(template, side, level.map(said -> said.replace(' ', '-')));
+    }
+
+    /** A site's words with this side and level filled in. */
+    public static String site(String template, Side side, Optional<String> level) {
+        return template.replace("@side", side.word())
                 .replace("@opposite", side.opposite().word())
                 .replace("@level", level.orElse(""));
     }

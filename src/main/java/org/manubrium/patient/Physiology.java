@@ -3,6 +3,7 @@ package org.manubrium.patient;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -14,9 +15,16 @@ public final class Physiology {
     private final Map<String, Constant> constants;
     private final Map<String, List<Course>> courses;
     private final Map<String, List<Saying>> sayings;
+    private final Map<String, List<QuantityPart>> parts;
 
-    public Physiology(List<Quantity> quantities, List<Constant> constants, List<Course> courses, List<Saying> sayings) {
+    public Physiology(
+            List<Quantity> quantities,
+            List<QuantityPart> parts,
+            List<Constant> constants,
+            List<Course> courses,
+            List<Saying> sayings) {
         this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
+        this.parts = parts.stream().collect(Collectors.groupingBy(QuantityPart::whole));
         this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
         this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
         this.sayings = sayings.stream().collect(Collectors.groupingBy(Saying::about));
@@ -41,6 +49,22 @@ public final class Physiology {
 
     public boolean hasQuantity(String id) {
         return quantities.containsKey(id);
+    }
+
+    /** The quantities that an id stands for, each with the share of an amount that reaches it: itself, or its parts. */
+    public Map<String, Double> parts(String id) {
+        if (hasQuantity(id)) {
+            return Map.of(id, 1.0);
+        }
+        int dot = id.lastIndexOf('.');
+        Map<String, Double> found = new TreeMap<>();
+        for (QuantityPart part : parts.getOrDefault(id.substring(0, Math.max(0, dot)), List.of())) {
+            found.put(quantity(part.part() + id.substring(dot)).id(), part.share());
+        }
+        if (found.isEmpty()) {
+            throw new IllegalArgumentException("no quantity is called \"" + id + "\"");
+        }
+        return found;
     }
 
     public Collection<Quantity> quantities() {

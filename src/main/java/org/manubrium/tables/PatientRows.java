@@ -1,14 +1,18 @@
 package org.manubrium.tables;
 
 import java.util.List;
+import java.util.Optional;
 import org.manubrium.anatomy.Anatomy;
-import org.manubrium.anatomy.UnknownSite;
+import org.manubrium.anatomy.Onset;
+import org.manubrium.anatomy.Side;
 import org.manubrium.patient.Condition;
+import org.manubrium.patient.Conditions;
 import org.manubrium.patient.Constant;
 import org.manubrium.patient.Course;
 import org.manubrium.patient.MeaningTerm;
 import org.manubrium.patient.Physiology;
 import org.manubrium.patient.Quantity;
+import org.manubrium.patient.QuantityPart;
 import org.manubrium.patient.Saying;
 
 /** Reads the tables of the patient model. */
@@ -31,6 +35,14 @@ final class PatientRows {
                                 r.number("spread"),
                                 r.number("least"),
                                 r.number("most"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "quantity_parts",
+                        r -> new QuantityPart(
+                                r.word("whole"),
+                                r.word("part"),
+                                r.number("share"),
                                 r.word("source"),
                                 r.word("confidence"))),
                 files.rows(
@@ -76,17 +88,14 @@ final class PatientRows {
     private record EffectRow(String condition, Condition.Effect effect) {}
 
     List<Condition> conditions(Anatomy anatomy, Physiology physiology) {
-        List<EffectRow> effects = files.rows("condition_effects", r -> effect(r, physiology));
-        return files.rows("conditions", r -> checked(r, anatomy, condition(r, effects)));
+        List<EffectRow> effects = files.rows("condition_effects", PatientRows::effect);
+        return files.rows("conditions", r -> checked(r, anatomy, physiology, condition(r, effects)));
     }
 
-    private static EffectRow effect(Row r, Physiology physiology) {
+    private static EffectRow effect(Row r) {
         if (r.text("site").isEmpty() == r.text("quantity").isEmpty()) {
             throw r.bad("expected either a site or a quantity");
         }
-        r.maybe("quantity").filter(q -> !physiology.hasQuantity(q)).ifPresent(q -> {
-            throw r.bad("no quantity is called \"" + q + "\"");
-        });
         return new EffectRow(
                 r.word("condition"),
                 new Condition.Effect(
@@ -116,23 +125,20 @@ final class PatientRows {
                 r.word("confidence"));
     }
 
-    /** Tries every site of a condition with its first level, so that a slip shows when the tables load. */
-    private static Condition checked(Row r, Anatomy anatomy, Condition condition) {
-        String level = condition.levels().isEmpty() ? "" : condition.levels().get(0);
+    /** Tries every site and quantity of a condition with its first level, so that a slip shows when the tables load. */
+    private static Condition checked(Row r, Anatomy anatomy, Physiology physiology, Condition condition) {
+        Onset onset =
+                Onset.parse(condition.onset()).orElseThrow(() -> r.bad("onset cannot be read: " + condition.onset()));
+        Optional<String> level = condition.levels().stream().findFirst();
         for (Condition.Effect effect : condition.effects()) {
-            if (!effect.site().isEmpty()) {
-                try {
-                    anatomy.lesions(
-                            effect.site()
-                                    .replace("@side", "right")
-                                    .replace("@opposite", "left")
-                                    .replace("@level", level),
-                            1,
-                            org.manubrium.anatomy.Onset.parse(condition.onset())
-                                    .orElseThrow(() -> r.bad("onset cannot be read: " + condition.onset())));
-                } catch (UnknownSite e) {
-                    throw r.bad(String.valueOf(e.getMessage()));
+            try {
+                if (effect.site().isEmpty()) {
+                    physiology.parts(Conditions.quantity(effect.quantity(), Side.RIGHT, level));
+                } else {
+                    anatomy.lesions(Conditions.site(effect.site(), Side.RIGHT, level), 1, onset);
                 }
+            } catch (IllegalArgumentException e) {
+                throw r.bad(String.valueOf(e.getMessage()));
             }
         }
         return condition;

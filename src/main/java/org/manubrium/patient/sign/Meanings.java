@@ -16,6 +16,7 @@ import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
 import org.manubrium.patient.Meaning;
 import org.manubrium.patient.MeaningTerm;
+import org.manubrium.patient.Quantity;
 
 /**
  * Explains a finding by taking ailments away: what changes it when removed is what explains it. The term then follows from
@@ -110,9 +111,10 @@ public final class Meanings {
                 }
             }
         }
-        for (String quantity : reader.quantities(manoeuvre)) {
+        for (String quantity : reader.quantities(body, manoeuvre, probe)) {
             if (ailments.stream().anyMatch(a -> a.shifts().getOrDefault(quantity, 0.0) != 0)) {
                 strands.add(quantity);
+                strands.add(Quantity.family(quantity));
             }
         }
         return new Hurt(strands, divisions, sites);

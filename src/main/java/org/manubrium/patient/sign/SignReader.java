@@ -27,6 +27,11 @@ public interface SignReader {
         return Set.of();
     }
 
+    /** The quantities that this item's sign depends on, by id. */
+    default Set<String> quantities(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return quantities(manoeuvre);
+    }
+
     /**
      * Whether this finding would pass as normal, given what the other side shows and what the same person would show in
      * health.
