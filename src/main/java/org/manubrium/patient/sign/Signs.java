@@ -33,6 +33,16 @@ public final class Signs {
         return examination;
     }
 
+    public Meanings meanings() {
+        return meanings;
+    }
+
+    /** What is truly there, without a word on what it means. */
+    public Finding finding(Body body, Probe probe) {
+        Manoeuvre manoeuvre = manoeuvre(probe.item());
+        return reader(manoeuvre).find(body, manoeuvre, probe);
+    }
+
     /** What the examiner is given. */
     public Appearance show(Body body, Probe probe) {
         Manoeuvre manoeuvre = manoeuvre(probe.item());

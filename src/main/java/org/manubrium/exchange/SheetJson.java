@@ -1,0 +1,64 @@
+package org.manubrium.exchange;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.manubrium.marking.MarkSheet;
+import org.manubrium.marking.MarkSheet.Domain;
+import org.manubrium.marking.MarkSheet.Harm;
+import org.manubrium.marking.MarkSheet.Line;
+
+/** Mark sheets as JSON: per cents and credits to two and four decimals. */
+public final class SheetJson {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private SheetJson() {}
+
+    public static String write(MarkSheet sheet) {
+        return tree(sheet).toString();
+    }
+
+    /** The sheet as a tree, for a command that prints it with other things. */
+    public static ObjectNode tree(MarkSheet sheet) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("case", sheet.caseId());
+        node.put("convention", sheet.convention());
+        node.put("total", rounded(sheet.total(), 100));
+        ObjectNode domains = node.putObject("domains");
+        ObjectNode weights = node.putObject("weights");
+        for (Domain domain : sheet.domains()) {
+            domains.put(domain.name().word(), rounded(domain.percent(), 100));
+            weights.put(domain.name().word(), domain.weight());
+        }
+        ArrayNode lines = node.putArray("lines");
+        sheet.lines().forEach(line -> put(lines.addObject(), line));
+        ArrayNode harms = node.putArray("harms");
+        sheet.harms().forEach(harm -> put(harms.addObject(), harm));
+        sheet.notes().forEach(node.putArray("notes")::add);
+        return node;
+    }
+
+    private static void put(ObjectNode node, Line line) {
+        node.put("id", line.id());
+        node.put("domain", line.domain().word());
+        node.put("asked", line.asked());
+        node.put("done", line.done());
+        node.put("key", line.key());
+        node.put("credit", rounded(line.credit(), 10_000));
+        node.put("why", line.why());
+        node.put("source", line.origin().source());
+        node.put("confidence", line.origin().confidence());
+        node.put("unverified", line.unverified());
+    }
+
+    private static void put(ObjectNode node, Harm harm) {
+        node.put("id", harm.id());
+        node.put("text", harm.text());
+        node.put("source", harm.origin().source());
+        node.put("confidence", harm.origin().confidence());
+    }
+
+    private static double rounded(double number, double parts) {
+        return Math.round(number * parts) / parts;
+    }
+}

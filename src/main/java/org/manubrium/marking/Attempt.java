@@ -1,0 +1,103 @@
+package org.manubrium.marking;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.manubrium.examination.Item;
+import org.manubrium.examination.Reading;
+import org.manubrium.marking.event.Event;
+import org.manubrium.marking.event.Logged;
+import org.manubrium.marking.key.KeyLine;
+
+/** The events of one attempt, folded into what is asked of them: the last answer counts, and what came before what. */
+final class Attempt {
+    private final List<Logged> events;
+    private final Map<Item, Logged> readings = new LinkedHashMap<>();
+    private final Map<Question, List<String>> answers = new HashMap<>();
+    private final List<Logged> probes = new ArrayList<>();
+
+    private record Question(Item item, String question) {}
+
+    Attempt(List<Logged> events) {
+        this.events = List.copyOf(events);
+        events.forEach(this::take);
+    }
+
+    private void take(Logged logged) {
+        if (logged.event() instanceof Event.Probed) {
+            probes.add(logged);
+        } else if (logged.event() instanceof Event.Recorded recorded) {
+            readings.put(recorded.item(), logged);
+        } else if (logged.event() instanceof Event.Answered answered) {
+            answers.put(new Question(answered.item(), answered.question()), answered.answer());
+        }
+    }
+
+    List<Logged> events() {
+        return events;
+    }
+
+    /** Every word of every answer that stands, sorted. */
+    Collection<String> standing() {
+        return new TreeSet<>(answers.values().stream().flatMap(List::stream).toList());
+    }
+
+    /** Every time the item was examined. */
+    List<Logged> probes(KeyLine line) {
+        return probes.stream().filter(p -> shows(p, line)).toList();
+    }
+
+    boolean probed(KeyLine line) {
+        return probes.stream().anyMatch(p -> shows(p, line));
+    }
+
+    private static boolean shows(Logged logged, KeyLine line) {
+        Item probed = ((Event.Probed) logged.event()).item();
+        return probed.equals(line.item())
+                || (line.together()
+                        && probed.manoeuvre().equals(line.item().manoeuvre())
+                        && probed.side() == line.item().side());
+    }
+
+    /** The last reading of the item, if one was written down. */
+    Optional<Reading> reading(KeyLine line) {
+        return Optional.ofNullable(readings.get(line.item()))
+                .map(logged -> ((Event.Recorded) logged.event()).reading());
+    }
+
+    /** Whether the item was examined before its last reading. */
+    boolean readAfterProbe(KeyLine line) {
+        Logged reading = readings.get(line.item());
+        return reading != null && probes(line).stream().anyMatch(p -> p.seq() < reading.seq());
+    }
+
+    /** How the item had been examined when its last reading was written down. */
+    Collection<Map<String, String>> techniquesBeforeReading(KeyLine line) {
+        Logged reading = readings.get(line.item());
+        return probes(line).stream()
+                .filter(p -> reading != null && p.seq() < reading.seq())
+                .map(p -> ((Event.Probed) p.event()).technique())
+                .toList();
+    }
+
+    /** The last answer about the item, or about its side of the manoeuvre as a whole; empty if none stands. */
+    List<String> answer(Item item, String question) {
+        List<String> own = answers.getOrDefault(new Question(item, question), List.of());
+        return own.isEmpty() ? whole(item, question) : own;
+    }
+
+    /** The last answer about the whole manoeuvre on the item's side. */
+    List<String> whole(Item item, String question) {
+        return answers.getOrDefault(new Question(new Item(item.manoeuvre(), item.side(), ""), question), List.of());
+    }
+
+    /** Whether the item itself has an answer, so that the one about the whole does not matter. */
+    boolean answeredItself(Item item, String question) {
+        return !answers.getOrDefault(new Question(item, question), List.of()).isEmpty();
+    }
+}

@@ -1,0 +1,67 @@
+package org.manubrium.marking;
+
+import java.util.List;
+import org.manubrium.marking.key.Origin;
+
+/**
+ * The mark of one attempt, line by line.
+ *
+ * @param total per cent, the domains weighed; domains without a line are left out
+ * @param harms what should not have been done, beside the mark and never taken off it
+ * @param notes what is worth knowing and counts for nothing
+ */
+public record MarkSheet(
+        String caseId, String convention, double total, List<Domain> domains, List<Harm> harms, List<String> notes) {
+    public MarkSheet {
+        domains = List.copyOf(domains);
+        harms = List.copyOf(harms);
+        notes = List.copyOf(notes);
+    }
+
+    /** Every line of every domain, in order. */
+    public List<Line> lines() {
+        return domains.stream().flatMap(domain -> domain.lines().stream()).toList();
+    }
+
+    public Domain domain(DomainName name) {
+        return domains.stream().filter(d -> d.name() == name).findFirst().orElseThrow();
+    }
+
+    /** One domain: the mean credit of its lines, per cent; 0 if it has none. */
+    public record Domain(DomainName name, double percent, double weight, List<Line> lines) {
+        public Domain {
+            lines = List.copyOf(lines);
+        }
+
+        static Domain of(DomainName name, double weight, List<Line> lines) {
+            double mean = lines.stream().mapToDouble(Line::credit).average().orElse(0);
+            return new Domain(name, 100 * mean, weight, lines);
+        }
+    }
+
+    /**
+     * One thing that was marked.
+     *
+     * @param id the same in every attempt at this case version, so that attempts can be laid side by side
+     * @param done what the student did; blank for nothing
+     * @param key what was right
+     * @param credit 0..1
+     */
+    public record Line(
+            String id,
+            DomainName domain,
+            String asked,
+            String done,
+            String key,
+            double credit,
+            String why,
+            Origin origin) {
+        /** Whether the source behind it was never opened here: it is marked, with a sign beside it. */
+        public boolean unverified() {
+            return origin.unverified();
+        }
+    }
+
+    /** Something that should not have been done as it was. */
+    public record Harm(String id, String text, Origin origin) {}
+}

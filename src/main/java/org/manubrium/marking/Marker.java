@@ -1,0 +1,44 @@
+package org.manubrium.marking;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.manubrium.marking.MarkSheet.Domain;
+import org.manubrium.marking.MarkSheet.Line;
+import org.manubrium.marking.event.Logged;
+import org.manubrium.marking.key.CompiledKey;
+
+/** Marks an attempt. Pure: the same key, convention, weights and events always give the same sheet. */
+public final class Marker {
+    private Marker() {}
+
+    /**
+     * @param convention the teaching convention in force, one of the key's
+     * @param events as they were taken, in order
+     */
+    public static MarkSheet mark(CompiledKey key, String convention, Weights weights, List<Logged> events) {
+        Attempt attempt = new Attempt(events);
+        Map<DomainName, List<Line>> lines = Stream.of(
+                        EssentialLines.of(key, attempt),
+                        new ReadingLines(convention, attempt).of(key),
+                        new InterpretationLines(convention, attempt).of(key),
+                        new ConclusionLines(attempt).of(key.conclusion()))
+                .flatMap(List::stream)
+                .collect(Collectors.groupingBy(Line::domain));
+        List<Domain> domains = Stream.of(DomainName.values())
+                .map(name -> Domain.of(name, weights.of(name), lines.getOrDefault(name, List.of())))
+                .toList();
+        return new MarkSheet(
+                key.caseId(), convention, total(domains), domains, Harms.of(key, attempt), Notes.of(key, attempt));
+    }
+
+    private static double total(List<Domain> domains) {
+        List<Domain> marked =
+                domains.stream().filter(domain -> !domain.lines().isEmpty()).toList();
+        double whole = marked.stream().mapToDouble(Domain::weight).sum();
+        return whole == 0
+                ? 0
+                : marked.stream().mapToDouble(d -> d.weight() * d.percent()).sum() / whole;
+    }
+}

@@ -1,0 +1,77 @@
+package org.manubrium.marking.compile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.manubrium.anatomy.Pathway;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.marking.compile.Essentials.Unit;
+import org.manubrium.marking.convention.Conventions;
+import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.marking.key.ConclusionKey;
+import org.manubrium.marking.key.ConclusionKey.Diagnosis;
+import org.manubrium.marking.key.HarmRule;
+import org.manubrium.marking.key.KeyLine;
+import org.manubrium.marking.key.KeyLine.Necessity;
+import org.manubrium.marking.key.Origin;
+import org.manubrium.marking.key.Showing;
+import org.manubrium.patient.sign.Signs;
+import org.manubrium.patient.sign.Strand;
+
+/** Freezes what a case asks into a key. The same case and tables always give the same key. */
+public final class KeyCompiler {
+    /** That a case's conclusion is right follows from how the case was made, not from a source. */
+    private static final Origin BY_DESIGN = new Origin("design", "design-value");
+
+    private static final Necessity NOT_NEEDED = new Necessity(false, "The case does not turn on it.");
+
+    private final Signs signs;
+    private final Conventions conventions;
+    private final Meant meant;
+    private final List<HarmRule> harms;
+    private final String tablesHash;
+
+    public KeyCompiler(
+            Signs signs, Conventions conventions, List<RelatedTerm> related, List<HarmRule> harms, String tablesHash) {
+        this.signs = signs;
+        this.conventions = conventions;
+        this.meant = new Meant(signs.meanings().terms(), related);
+        this.harms = List.copyOf(harms);
+        this.tablesHash = tablesHash;
+    }
+
+    public CompiledKey compile(CaseTruth truth) {
+        Rivals rivals = new Rivals(signs, truth);
+        Map<Unit, Necessity> chosen = new Essentials(rivals.names()).choose(rivals.units(), truth.choices());
+        LineMaker maker = new LineMaker(signs, conventions, meant, truth.body(), rivals.patient());
+        List<KeyLine> lines = new ArrayList<>();
+        for (Unit unit : rivals.units()) {
+            Manoeuvre manoeuvre =
+                    signs.examination().manoeuvre(unit.manoeuvre()).orElseThrow();
+            Necessity necessity = chosen.getOrDefault(unit, NOT_NEEDED);
+            Showing showing = rivals.showing(manoeuvre, unit);
+            Rivals.items(manoeuvre, unit.place())
+                    .forEach(item -> lines.add(maker.line(manoeuvre, item, necessity, showing)));
+        }
+        return new CompiledKey(
+                truth.id(), tablesHash, conventions.ids(), lines, conclusion(truth, lines, maker), harms);
+    }
+
+    private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {
+        List<Pathway> pathways = lines.stream()
+                .filter(line -> line.forms().stream().anyMatch(form -> !form.normal()))
+                .flatMap(line -> maker.strands(line.item()).stream())
+                .map(Strand::pathway)
+                .toList();
+        List<Diagnosis> differential = Stream.concat(
+                        truth.truths().stream(), truth.rivals().stream().map(CaseTruth.Rival::diagnosis))
+                .toList();
+        return new ConclusionKey(
+                maker.sites().of(truth.body().ailments(), pathways),
+                truth.truths(),
+                differential,
+                truth.next(),
+                BY_DESIGN);
+    }
+}

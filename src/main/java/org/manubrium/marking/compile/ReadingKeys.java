@@ -1,0 +1,94 @@
+package org.manubrium.marking.compile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.LongStream;
+import org.manubrium.examination.Item;
+import org.manubrium.examination.Level;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Scale;
+import org.manubrium.marking.key.ReadingKey;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Finding;
+import org.manubrium.patient.Person;
+import org.manubrium.patient.Variation;
+import org.manubrium.patient.sign.Signs;
+
+/**
+ * Makes the keys to what items read. Which levels are normal is not tabled: they are those that healthy people of this age
+ * and sex show, from a fixed number of natural variations.
+ */
+final class ReadingKeys {
+    private static final int HEALTHY_PEOPLE = 24;
+
+    private final Signs signs;
+    private final Look patient;
+    private final List<Look> healthy;
+
+    ReadingKeys(Signs signs, Body body, Look patient) {
+        this.signs = signs;
+        this.patient = patient;
+        this.healthy = LongStream.range(0, HEALTHY_PEOPLE)
+                .mapToObj(seed -> new Look(signs, healthy(body, seed)))
+                .toList();
+    }
+
+    private static Body healthy(Body body, long seed) {
+        Person person = new Person(body.person().age(), body.person().sex(), Variation.of(seed));
+        return new Body(body.anatomy(), body.physiology(), person, List.of());
+    }
+
+    ReadingKey of(Manoeuvre manoeuvre, Item item) {
+        Finding finding = patient.usual(manoeuvre, item);
+        if (finding instanceof Finding.Measured measured) {
+            return new ReadingKey.Measured(measured.value(), measured.unit(), manoeuvre.tolerance());
+        }
+        if (finding instanceof Finding.Graded graded) {
+            String quantity = signs.examination().scale(manoeuvre.scale()).quantity();
+            return new ReadingKey.Graded(signs.examination().scales().stream()
+                    .filter(scale -> scale.quantity().equals(quantity))
+                    .map(scale -> scale(scale, manoeuvre, item, graded))
+                    .toList());
+        }
+        List<String> codes = codes(signs.examination().scale(manoeuvre.scale()));
+        List<String> normal = healthy.stream()
+                .map(look -> ((Finding.Seen) look.usual(manoeuvre, item)).code())
+                .distinct()
+                .toList();
+        return new ReadingKey.Chosen(((Finding.Seen) finding).code(), codes, normal);
+    }
+
+    private static List<String> codes(Scale scale) {
+        return scale.levels().stream().map(Level::code).toList();
+    }
+
+    private ReadingKey.ScaleKey scale(Scale scale, Manoeuvre manoeuvre, Item item, Finding.Graded graded) {
+        List<Integer> shown = healthy.stream()
+                .map(look -> rank(scale, look.usual(manoeuvre, item)))
+                .sorted()
+                .toList();
+        List<String> codes = codes(scale);
+        List<String> normal = codes.subList(shown.get(0), shown.get(shown.size() - 1) + 1);
+        return new ReadingKey.ScaleKey(
+                scale.id(), scale.name(), scale.ordered(), codes, normal, right(scale, manoeuvre, item, graded));
+    }
+
+    /** What only reinforcement brings out is the first level above nothing, by every scale that is tabled. */
+    private String right(Scale scale, Manoeuvre manoeuvre, Item item, Finding.Graded graded) {
+        int rank = rank(scale, graded);
+        boolean broughtOut = rank == 0
+                && Reinforcement.choices(manoeuvre).stream()
+                        .anyMatch(choice -> rank(
+                                        scale,
+                                        patient.with(
+                                                item,
+                                                manoeuvre.positions().get(0),
+                                                Map.of(Reinforcement.VARIANT, choice)))
+                                > 0);
+        return codes(scale).get(broughtOut ? 1 : rank);
+    }
+
+    private static int rank(Scale scale, Finding finding) {
+        return scale.rank(scale.grade(((Finding.Graded) finding).amount()).code());
+    }
+}

@@ -1,0 +1,35 @@
+package org.manubrium.marking.key;
+
+import java.util.List;
+import java.util.Optional;
+import org.manubrium.examination.Item;
+
+/**
+ * The frozen key of one case version: all findings, all conventions' forms, all sources.
+ *
+ * @param tablesHash names the state of the tables it was compiled from
+ * @param conventions ids of the teaching conventions it holds the forms of
+ * @param lines one for every item of the examination, in table order
+ */
+public record CompiledKey(
+        String caseId,
+        String tablesHash,
+        List<String> conventions,
+        List<KeyLine> lines,
+        ConclusionKey conclusion,
+        List<HarmRule> harms) {
+    public CompiledKey {
+        conventions = List.copyOf(conventions);
+        lines = List.copyOf(lines);
+        harms = List.copyOf(harms);
+    }
+
+    public Optional<KeyLine> line(Item item) {
+        return lines.stream().filter(line -> line.item().equals(item)).findFirst();
+    }
+
+    /** The lines on which the case turns, in table order. */
+    public List<KeyLine> essentials() {
+        return lines.stream().filter(line -> line.necessity().essential()).toList();
+    }
+}

@@ -1,0 +1,31 @@
+package org.manubrium.marking.key;
+
+import java.util.List;
+import org.manubrium.anatomy.SegmentSet;
+
+/**
+ * What one teaching convention says of an item.
+ *
+ * @param scale the scale in force; blank unless the item is graded
+ * @param normal whether the true finding counts as normal
+ * @param least the lowest normal number and {@code most} the highest, in the reading's unit; infinite where none is taught
+ * @param roots the sets that earn full credit, each an alternative; empty if no roots are asked
+ */
+public record Form(
+        String convention,
+        String scale,
+        boolean normal,
+        double least,
+        double most,
+        List<SegmentSet> roots,
+        Origin normalOrigin,
+        Origin rootsOrigin) {
+    public Form {
+        roots = List.copyOf(roots);
+    }
+
+    /** Whether a number would count as normal. */
+    public boolean within(double number) {
+        return number >= least && number <= most;
+    }
+}

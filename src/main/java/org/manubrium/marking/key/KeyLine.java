@@ -1,0 +1,58 @@
+package org.manubrium.marking.key;
+
+import java.util.List;
+import org.manubrium.anatomy.SegmentSet;
+import org.manubrium.examination.Item;
+
+/**
+ * What the key says of one item.
+ *
+ * @param name the manoeuvre's name; {@code label} adds side and place
+ * @param together whether one probe of the manoeuvre shows all of its places at once
+ * @param questions what is asked of it: normal, roots, site, means
+ * @param forms one for each convention
+ * @param published root sets that are in print, whoever teaches them
+ * @param site where its pathway is damaged; {@link SiteKey#NONE} when nothing on it is
+ */
+public record KeyLine(
+        Item item,
+        String name,
+        String label,
+        String intimacy,
+        boolean together,
+        Necessity necessity,
+        Showing showing,
+        List<String> questions,
+        ReadingKey reading,
+        List<Form> forms,
+        List<PublishedSet> published,
+        SiteKey site,
+        MeansKey means,
+        Origin origin) {
+    public KeyLine {
+        questions = List.copyOf(questions);
+        forms = List.copyOf(forms);
+        published = List.copyOf(published);
+    }
+
+    /** What a convention says of it. */
+    public Form form(String convention) {
+        return forms.stream()
+                .filter(form -> form.convention().equals(convention))
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("the key holds no form of the convention \"" + convention
+                                + "\" for " + item + ": expected one of "
+                                + forms.stream().map(Form::convention).toList()));
+    }
+
+    public boolean asks(String question) {
+        return questions.contains(question);
+    }
+
+    /** Whether the case turns on an item, and why. */
+    public record Necessity(boolean essential, String reason) {}
+
+    /** A root set that is in print, with its source. */
+    public record PublishedSet(SegmentSet roots, Origin origin) {}
+}
