@@ -38,15 +38,15 @@ final class Judgement {
     /** An answer about a whole side counts once, at the first of the items examined there. */
     private boolean speaksForItsSide(KeyLine line, CompiledKey key) {
         return key.lines().stream()
-                .filter(other -> sameSide(other, line) && attempt.probed(other))
+                .filter(other -> sameSide(line, other) && attempt.probed(other))
                 .findFirst()
                 .filter(line::equals)
                 .isPresent();
     }
 
-    private static boolean sameSide(KeyLine one, KeyLine other) {
-        return one.item().manoeuvre().equals(other.item().manoeuvre())
-                && one.item().side() == other.item().side();
+    private static boolean sameSide(KeyLine line, KeyLine other) {
+        return line.item().manoeuvre().equals(other.item().manoeuvre())
+                && line.item().side() == other.item().side();
     }
 
     /**
@@ -58,7 +58,7 @@ final class Judgement {
             return line.form(convention).normal();
         }
         return key.lines().stream()
-                .filter(other -> sameSide(other, line) && (other.equals(line) || attempt.probed(other)))
+                .filter(other -> sameSide(line, other) && (other.equals(line) || attempt.probed(other)))
                 .allMatch(other -> other.form(convention).normal());
     }
 
