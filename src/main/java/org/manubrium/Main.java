@@ -1,10 +1,17 @@
 package org.manubrium;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.manubrium.cli.CheckCommand;
 import org.manubrium.cli.Command;
 import org.manubrium.cli.CommandLine;
 import org.manubrium.cli.Console;
+import org.manubrium.cli.ExamineCommand;
+import org.manubrium.cli.VocabularyCommands;
 import org.manubrium.school.DemoSchool;
+import org.manubrium.tables.Reference;
+import org.manubrium.tables.Tables;
 
 /** Entry point: names the commands and hands over to the one that is called. */
 public final class Main {
@@ -19,6 +26,12 @@ public final class Main {
 
     /** Every command, in the order in which help lists them. */
     static List<Command> commands() {
-        return List.of(new Serve(DEMO_SCHOOL, System.getenv()));
+        List<Command> commands = new ArrayList<>();
+        commands.add(new Serve(DEMO_SCHOOL, System.getenv()));
+        Supplier<Reference> reference = new Lazily<>(Tables::shipped);
+        commands.add(new ExamineCommand(reference));
+        commands.add(new CheckCommand(reference));
+        commands.addAll(VocabularyCommands.all(reference));
+        return List.copyOf(commands);
     }
 }

@@ -14,5 +14,6 @@ public record Reference(
         Physiology physiology,
         Conditions conditions,
         Signs signs,
+        List<NextStep> nextSteps,
         List<Source> sources,
         String hash) {}

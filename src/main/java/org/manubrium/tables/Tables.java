@@ -42,7 +42,13 @@ public final class Tables {
         Conditions conditions = new Conditions(anatomy, physiology, patient.conditions(anatomy, physiology));
         Signs signs =
                 new Signs(examination, Readers.all(examination), new Meanings(patient.meaningTerms(), examination));
-        return new Reference(anatomy, examination, physiology, conditions, signs, sources, files.hash());
+        return new Reference(
+                anatomy, examination, physiology, conditions, signs, nextSteps(files), sources, files.hash());
+    }
+
+    private static List<NextStep> nextSteps(TableFiles files) {
+        return files.rows(
+                "next_steps", r -> new NextStep(r.word("id"), r.word("name"), r.word("source"), r.word("confidence")));
     }
 
     /** Every row of every table names known sources and one of the agreed confidences. */

@@ -1,0 +1,111 @@
+package org.manubrium.casefile;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.manubrium.examination.Item;
+import org.manubrium.examination.Reading;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Condition;
+import org.manubrium.patient.Sign;
+import org.manubrium.tables.Reference;
+
+/** Checks that need the whole case: what the texts give away, and whether the differential can be decided. */
+final class CaseChecks {
+    private final Reference reference;
+    private final Problems problems;
+    private final CaseFile read;
+
+    CaseChecks(Reference reference, Problems problems, CaseFile read) {
+        this.reference = reference;
+        this.problems = problems;
+        this.read = read;
+    }
+
+    void run(CaseReader.Told texts, Mapping file, List<Placed<ConditionUse>> differential, boolean whole) {
+        texts.title().ifPresent(text -> givesAway("title", text));
+        texts.vignette().ifPresent(text -> givesAway("vignette", text));
+        if (whole && !differential.isEmpty()) {
+            holdsTheTruth(file, differential);
+            separable(differential);
+        }
+        accepted(file);
+    }
+
+    private void givesAway(String where, Text text) {
+        for (ConditionUse use : read.current(reference)) {
+            reference.conditions().condition(use.is()).ifPresent(condition -> {
+                if (names(text.words(), condition)) {
+                    problems.add(
+                            text.line(),
+                            "gives-away",
+                            where + ": names \"" + condition.name()
+                                    + "\", which the student is to find: expected what the patient would tell");
+                }
+            });
+        }
+    }
+
+    /** By its name, by its id, or by all words of its id within one sentence. */
+    private static boolean names(String text, Condition condition) {
+        List<String> words = Arrays.asList(condition.id().split("-", -1));
+        return Arrays.stream(text.toLowerCase(Locale.ROOT).split("[.!?;]", -1))
+                .map(sentence -> sentence.replaceAll("\\s+", " "))
+                .anyMatch(sentence -> sentence.contains(condition.name().toLowerCase(Locale.ROOT))
+                        || sentence.contains(condition.id())
+                        || words.stream()
+                                .allMatch(word -> Pattern.compile("\\b" + word + "\\b")
+                                        .matcher(sentence)
+                                        .find()));
+    }
+
+    private void holdsTheTruth(Mapping file, List<Placed<ConditionUse>> differential) {
+        for (ConditionUse truth : read.current(reference)) {
+            if (differential.stream().noneMatch(d -> d.thing().sameAs(truth))) {
+                problems.add(
+                        file.lineOf("differential"),
+                        "differential",
+                        "differential: expected the truth among the rivals, found no \""
+                                + truth.said(reference.conditions()) + "\"");
+            }
+        }
+    }
+
+    /** Every rival must show something else than the truth does, somewhere. */
+    private void separable(List<Placed<ConditionUse>> differential) {
+        Map<Item, Reading> truth = readings(read.body(reference));
+        for (Placed<ConditionUse> rival : differential) {
+            boolean same = read.current(reference).stream().anyMatch(rival.thing()::sameAs);
+            if (!same && readings(read.body(reference, rival.thing())).equals(truth)) {
+                problems.add(
+                        rival.line(),
+                        "inseparable",
+                        "differential: no manoeuvre tells \""
+                                + rival.thing().said(reference.conditions())
+                                + "\" from the patient as described: expected a rival that differs in a sign");
+            }
+        }
+    }
+
+    private Map<Item, Reading> readings(Body body) {
+        return reference.signs().examine(body).stream().collect(Collectors.toMap(Sign::item, Sign::reading));
+    }
+
+    private void accepted(Mapping file) {
+        List<String> accepted = read.conclusion().diagnosis();
+        Optional<ConditionUse> left = read.current(reference).stream()
+                .filter(use -> !accepted.contains(use.is()))
+                .findFirst();
+        if (!accepted.isEmpty() && left.isPresent()) {
+            problems.add(
+                    file.lineOf("conclusion"),
+                    "conclusion",
+                    "conclusion.diagnosis: expected the case's own \""
+                            + left.get().is() + "\" among those accepted");
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package org.manubrium.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.manubrium.patient.Ailment;
+import org.manubrium.patient.Body;
+import org.manubrium.tables.Reference;
+
+/**
+ * One invented patient as an author describes them.
+ *
+ * @param vignette Markdown
+ * @param history what the patient answers, by the id of the question
+ * @param quantities the amounts at which quantities stand, each in its own unit
+ * @param differential what the case asks to be told apart
+ */
+public record CaseFile(
+        String title,
+        String slug,
+        Profile patient,
+        String vignette,
+        Map<String, String> history,
+        List<Observation> observations,
+        List<ConditionUse> conditions,
+        List<LesionUse> lesions,
+        Map<String, Double> quantities,
+        List<ConditionUse> differential,
+        Conclusion conclusion,
+        List<KeyChange> essential,
+        List<KeyChange> unneeded) {
+
+    /**
+     * Reads a case.
+     *
+     * @param text YAML, as {@code cases/README.md} documents it
+     * @param path how problems name the file
+     */
+    public static CaseReading read(String text, String path, Reference reference) {
+        return new CaseReader(reference, path).read(text);
+    }
+
+    /** The patient's body. */
+    public Body body(Reference reference) {
+        return Bodies.of(reference, patient.person(), ailments(reference), quantities);
+    }
+
+    /** The same patient if a rival diagnosis were true: what is new is replaced by it, old leftovers stay. */
+    public Body body(Reference reference, ConditionUse rival) {
+        List<Ailment> ailments = new ArrayList<>(
+                ailments(reference).stream().filter(Ailment::old).toList());
+        ailments.add(rival.ailment(reference.conditions()));
+        return Bodies.of(reference, patient.person(), ailments, Map.of());
+    }
+
+    /** The conditions that are not old leftovers. */
+    public List<ConditionUse> current(Reference reference) {
+        return conditions.stream().filter(c -> !c.old(reference.conditions())).toList();
+    }
+
+    private List<Ailment> ailments(Reference reference) {
+        List<Ailment> ailments = new ArrayList<>();
+        conditions.forEach(condition -> ailments.add(condition.ailment(reference.conditions())));
+        lesions.forEach(lesion -> ailments.add(lesion.ailment(reference.anatomy())));
+        return ailments;
+    }
+}

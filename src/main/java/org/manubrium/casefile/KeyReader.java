@@ -1,0 +1,115 @@
+package org.manubrium.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.manubrium.anatomy.Side;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Place;
+import org.manubrium.patient.Condition;
+import org.manubrium.tables.NextStep;
+import org.manubrium.tables.Reference;
+
+/** Reads what the author says of the key: the conclusion, and changes to what is essential. */
+final class KeyReader {
+    static final List<String> CONCLUSION_KEYS = List.of("diagnosis", "next");
+    static final List<String> CHANGE_KEYS = List.of("manoeuvre", "side", "place", "because");
+
+    private final Reference reference;
+    private final UseReader uses;
+    private final Problems problems;
+
+    KeyReader(Reference reference, UseReader uses, Problems problems) {
+        this.reference = reference;
+        this.uses = uses;
+        this.problems = problems;
+    }
+
+    Conclusion conclusion(Mapping file) {
+        Optional<Mapping> entry = file.mapping("conclusion", CONCLUSION_KEYS);
+        List<String> diagnosis = entry.map(e -> e.texts("diagnosis")).orElse(List.of()).stream()
+                .flatMap(text -> uses.named(text).stream())
+                .map(Condition::id)
+                .toList();
+        List<String> next = entry.map(e -> e.texts("next")).orElse(List.of()).stream()
+                .flatMap(text -> step(text).stream())
+                .toList();
+        return new Conclusion(diagnosis, next);
+    }
+
+    private Optional<String> step(Text text) {
+        List<String> ids = reference.nextSteps().stream().map(NextStep::id).toList();
+        if (!ids.contains(text.words())) {
+            problems.add(
+                    text.line(),
+                    "unknown-next-step",
+                    "no next step is called \"" + text.words() + "\"" + Nearest.hint(text.words(), ids)
+                            + " (expected one of " + String.join(", ", ids) + ")");
+            return Optional.empty();
+        }
+        return Optional.of(text.words());
+    }
+
+    List<KeyChange> changes(Mapping file, String key) {
+        List<KeyChange> found = new ArrayList<>();
+        file.mappings(key, CHANGE_KEYS).forEach(entry -> change(entry).ifPresent(found::add));
+        return found;
+    }
+
+    private Optional<KeyChange> change(Mapping entry) {
+        int before = problems.count();
+        Optional<Manoeuvre> manoeuvre =
+                entry.needed("manoeuvre", "a manoeuvre's id").flatMap(this::manoeuvre);
+        Optional<Text> because = entry.needed("because", "the reason, which the student is told");
+        Optional<Side> side = manoeuvre.flatMap(m -> side(entry, m));
+        Optional<String> place = manoeuvre.flatMap(m -> place(entry, m));
+        return problems.count() > before
+                ? Optional.empty()
+                : manoeuvre.map(m -> new KeyChange(
+                        m.id(), side, place, because.map(Text::words).orElse("")));
+    }
+
+    private Optional<Manoeuvre> manoeuvre(Text text) {
+        Optional<Manoeuvre> found = reference.examination().manoeuvre(text.words());
+        if (found.isEmpty()) {
+            List<String> ids = reference.examination().manoeuvres().stream()
+                    .map(Manoeuvre::id)
+                    .toList();
+            problems.add(
+                    text.line(),
+                    "unknown-manoeuvre",
+                    "no manoeuvre is called \"" + text.words() + "\"" + Nearest.hint(text.words(), ids)
+                            + " (the command \"manoeuvres\" lists them)");
+        }
+        return found;
+    }
+
+    private Optional<Side> side(Mapping entry, Manoeuvre manoeuvre) {
+        Optional<Text> text = entry.text("side");
+        Optional<Side> side = text.flatMap(t -> Side.of(t.words().toLowerCase(Locale.ROOT)));
+        if (text.isPresent()
+                && side.filter(s -> (s != Side.NONE) == manoeuvre.sided()).isEmpty()) {
+            problems.add(
+                    text.get().line(),
+                    "side",
+                    manoeuvre.id() + ": expected " + (manoeuvre.sided() ? "right or left" : "no side") + ", found \""
+                            + text.get().words() + "\"");
+        }
+        return side;
+    }
+
+    private Optional<String> place(Mapping entry, Manoeuvre manoeuvre) {
+        Optional<Text> text = entry.text("place");
+        List<String> ids = manoeuvre.places().stream().map(Place::id).toList();
+        if (text.isPresent() && !ids.contains(text.get().words())) {
+            problems.add(
+                    text.get().line(),
+                    "unknown-place",
+                    manoeuvre.id() + " has no place \"" + text.get().words() + "\""
+                            + Nearest.hint(text.get().words(), ids)
+                            + (ids.isEmpty() ? " (it has only one)" : ""));
+        }
+        return text.map(Text::words);
+    }
+}

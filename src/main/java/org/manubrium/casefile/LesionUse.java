@@ -1,0 +1,19 @@
+package org.manubrium.casefile;
+
+import java.util.Map;
+import org.manubrium.anatomy.Anatomy;
+import org.manubrium.anatomy.Onset;
+import org.manubrium.patient.Ailment;
+
+/**
+ * A lesion as it is said of one patient.
+ *
+ * @param site as a clinician says it
+ * @param loss 0 to 1
+ * @param old whether it is an old leftover that explains nothing new
+ */
+public record LesionUse(String site, double loss, Onset onset, boolean old) {
+    public Ailment ailment(Anatomy anatomy) {
+        return new Ailment(site, old, anatomy.lesions(site, loss, onset), Map.of());
+    }
+}
