@@ -15,7 +15,6 @@ import org.manubrium.tables.Tables;
 
 /** Entry point: names the commands and hands over to the one that is called. */
 public final class Main {
-    private static final DemoSchool DEMO_SCHOOL = database -> {};
 
     private Main() {}
 
@@ -27,11 +26,16 @@ public final class Main {
     /** Every command, in the order in which help lists them. */
     static List<Command> commands() {
         List<Command> commands = new ArrayList<>();
-        commands.add(new Serve(DEMO_SCHOOL, System.getenv()));
+        commands.add(new Serve(demoSchool(), System.getenv()));
         Supplier<Reference> reference = new Lazily<>(Tables::shipped);
         commands.add(new ExamineCommand(reference));
         commands.add(new CheckCommand(reference));
         commands.addAll(VocabularyCommands.all(reference));
         return List.copyOf(commands);
+    }
+
+    /** What the demo holds besides its three people. */
+    static DemoSchool demoSchool() {
+        return database -> {};
     }
 }

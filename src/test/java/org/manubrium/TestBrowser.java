@@ -1,0 +1,117 @@
+package org.manubrium;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.HttpCookie;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A client that keeps cookies, sends the CSRF token with what it posts, and does not follow redirects. */
+public final class TestBrowser {
+    private static final Pattern CSRF = Pattern.compile("name=\"csrf\" content=\"([^\"]+)\"");
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    private final TestServer server;
+    private final CookieManager jar;
+    private final HttpClient client;
+
+    TestBrowser(TestServer server) {
+        this(server, new CookieManager());
+    }
+
+    private TestBrowser(TestServer server, CookieManager jar) {
+        this.server = server;
+        this.jar = jar;
+        this.client = HttpClient.newBuilder()
+                .version(HttpClient.Version.HTTP_1_1)
+                .cookieHandler(jar)
+                .build();
+    }
+
+    /** The same cookies at another server. */
+    public TestBrowser at(TestServer other) {
+        return new TestBrowser(other, jar);
+    }
+
+    /** Asks for a page, as a person's browser does. */
+    public HttpResponse<String> page(String path) {
+        return send(request(path).header("Accept", "text/html"));
+    }
+
+    /** Asks as a program does. */
+    public HttpResponse<String> json(String path) {
+        return send(request(path).header("Accept", "application/json"));
+    }
+
+    /** Posts a form with its token. */
+    public HttpResponse<String> post(String path, Map<String, String> fields) {
+        return send(form(path, fields).header("X-CSRF-Token", csrf()));
+    }
+
+    /** Posts JSON with the token in the header. */
+    public HttpResponse<String> postJson(String path, String body) {
+        return send(request(path)
+                .header("Accept", "application/json")
+                .header("Content-Type", "application/json")
+                .header("X-CSRF-Token", csrf())
+                .POST(BodyPublishers.ofString(body)));
+    }
+
+    /** A form's request without a token. */
+    public HttpRequest.Builder form(String path, Map<String, String> fields) {
+        return request(path)
+                .header("Accept", "text/html")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(encoded(fields)));
+    }
+
+    public HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(server.address(path)).timeout(PATIENCE);
+    }
+
+    public HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), BodyHandlers.ofString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What this browser's forms send back now. */
+    public String csrf() {
+        Matcher meta = CSRF.matcher(page("/sign-in").body());
+        if (!meta.find()) {
+            throw new AssertionError("the sign-in page holds no token");
+        }
+        return meta.group(1);
+    }
+
+    public List<HttpCookie> cookies() {
+        return jar.getCookieStore().getCookies();
+    }
+
+    private static String encoded(Map<String, String> fields) {
+        return fields.entrySet().stream()
+                .map(field -> encode(field.getKey()) + '=' + encode(field.getValue()))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encode(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
