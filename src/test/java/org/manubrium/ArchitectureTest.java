@@ -133,11 +133,10 @@ class ArchitectureTest {
                                 "io.javalin..",
                                 "jakarta..",
                                 "org.slf4j..",
-                                "java.util.logging..",
-                                "java.util.concurrent..")
+                                "java.util.logging..")
                         .or(nameMatching(
                                 "java\\.io\\.(File|Reader|Writer|InputStream|OutputStream|Print|Buffered|Random).*"))
-                        .or(nameMatching("java\\.time\\.Clock")))
+                        .or(nameMatching("java\\.time\\.Clock|java\\.util\\.concurrent\\.ThreadLocalRandom")))
                 .because("a mark must follow from its arguments alone")
                 .allowEmptyShould(true)
                 .check(CLASSES);

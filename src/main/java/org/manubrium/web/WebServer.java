@@ -1,6 +1,8 @@
 package org.manubrium.web;
 
 import io.javalin.Javalin;
+import io.javalin.router.Endpoint;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.manubrium.web.shell.Shell;
 
@@ -35,7 +37,7 @@ public final class WebServer implements AutoCloseable {
     }
 
     /** Every registered route, for those who want to walk them. */
-    public java.util.List<io.javalin.router.Endpoint> endpoints() {
+    public List<Endpoint> endpoints() {
         return javalin.unsafe.internalRouter.allHttpHandlers().stream()
                 .map(parsed -> parsed.endpoint)
                 .filter(endpoint -> endpoint.method.isHttpMethod())

@@ -42,7 +42,8 @@ public final class StaticFiles {
     }
 
     private Optional<StaticFile> file(String path) {
-        String type = TYPES.get(path.substring(path.lastIndexOf('.') + 1));
+        int dot = path.lastIndexOf('.');
+        String type = dot < 0 ? null : TYPES.get(path.substring(dot + 1));
         if (type == null || path.contains("..")) {
             return Optional.empty();
         }
