@@ -1,0 +1,6 @@
+package org.manubrium.school.bedside;
+
+import java.util.List;
+
+/** An attempt as its student may see it. */
+public record Encounter(long attempt, boolean handedIn, Known patient, Clock clock, Choices choices, List<Shown> events) {}

@@ -1,0 +1,7 @@
+package org.manubrium.school.bedside;
+
+import java.util.Map;
+import org.manubrium.patient.Body;
+
+/** A case version made flesh: what is known beforehand, what the patient answers when asked, and the body. */
+public record PatientCase(Known known, Map<String, String> answers, Body body) {}
