@@ -49,6 +49,14 @@ public final class EventStore {
                 .findOne();
     }
 
+    /** The newest event of an attempt. */
+    public Optional<StoredEvent> last(long attempt) {
+        return handle.createQuery(EVENT + " where attempt_id = :attempt order by seq desc limit 1")
+                .bind("attempt", attempt)
+                .mapTo(StoredEvent.class)
+                .findOne();
+    }
+
     /** All events of an attempt in the order in which they were taken. */
     public List<StoredEvent> of(long attempt) {
         return handle.createQuery(EVENT + " where attempt_id = :attempt order by seq")

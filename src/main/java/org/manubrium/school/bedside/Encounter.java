@@ -3,4 +3,5 @@ package org.manubrium.school.bedside;
 import java.util.List;
 
 /** An attempt as its student may see it. */
-public record Encounter(long attempt, boolean handedIn, Known patient, Clock clock, Choices choices, List<Shown> events) {}
+public record Encounter(
+        long attempt, boolean handedIn, Known patient, BedsideTime clock, Choices choices, List<Shown> events) {}

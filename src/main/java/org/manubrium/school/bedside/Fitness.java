@@ -99,8 +99,8 @@ final class Fitness {
                 return Optional.of("The " + manoeuvre.name() + " has no variant \"" + chosen.getKey() + "\".");
             }
             if (variant.get().choices().stream().noneMatch(c -> c.id().equals(chosen.getValue()))) {
-                return Optional.of(
-                        "\"" + chosen.getValue() + "\" is no choice of " + variant.get().name() + ".");
+                return Optional.of("\"" + chosen.getValue() + "\" is no choice of "
+                        + variant.get().name() + ".");
             }
         }
         return Optional.empty();

@@ -14,12 +14,12 @@ final class Seconds {
     }
 
     /** The clock after an event that began at this one. */
-    Clock after(Clock before, Event event) {
+    BedsideTime after(BedsideTime before, Event event) {
         if (event instanceof Event.Moved moved) {
             int seconds = examination.secondsToMove(before.position(), moved.position());
-            return new Clock(before.bedside() + seconds, moved.position());
+            return new BedsideTime(before.bedside() + seconds, moved.position());
         }
-        return new Clock(before.bedside() + seconds(event), before.position());
+        return new BedsideTime(before.bedside() + seconds(event), before.position());
     }
 
     private int seconds(Event event) {

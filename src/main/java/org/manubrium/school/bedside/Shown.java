@@ -8,4 +8,4 @@ import org.manubrium.marking.event.Event;
  * @param clock after the event
  * @param shown the appearance as JSON, kept to the letter; "" if the event shows nothing
  */
-public record Shown(String key, int seq, Event event, Clock clock, String shown) {}
+public record Shown(String key, int seq, Event event, BedsideTime clock, String shown) {}

@@ -1,4 +1,4 @@
 package org.manubrium.school.bedside;
 
 /** The simulated time at the bedside, in seconds, and how the patient lies now. */
-public record Clock(int bedside, String position) {}
+public record BedsideTime(int bedside, String position) {}

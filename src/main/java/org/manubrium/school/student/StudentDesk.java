@@ -1,0 +1,88 @@
+package org.manubrium.school.student;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.manubrium.school.account.Refused;
+import org.manubrium.store.Attempt;
+import org.manubrium.store.CaseFile;
+import org.manubrium.store.CaseVersion;
+import org.manubrium.store.Cohort;
+import org.manubrium.store.Database;
+import org.manubrium.store.SetCase;
+import org.manubrium.store.StoredMark;
+import org.manubrium.store.Stores;
+
+/** What a student finds on coming in. */
+public final class StudentDesk {
+    private final Database database;
+    private final Clock clock;
+
+    public StudentDesk(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /** What is set to the student's cohorts, in the order in which it closes. */
+    public List<Assignment> assignments(long account) {
+        Instant now = clock.instant();
+        return database.inTransaction(stores -> {
+            List<Attempt> attempts = stores.attempts().ofStudent(account);
+            return stores.setCases().forStudent(account).stream()
+                    .filter(set -> !set.opensAt().isAfter(now))
+                    .map(set -> assignment(stores, set, attempts, now))
+                    .toList();
+        });
+    }
+
+    /**
+     * Begins an attempt at a set case, or goes on with the one that is under way.
+     *
+     * @throws Refused if it is not set to this student, is closed, or is a station that was sat
+     */
+    public long start(long setCase, long account) {
+        Instant now = clock.instant();
+        return database.inTransaction(stores -> {
+            SetCase set = stores.setCases()
+                    .find(setCase)
+                    .filter(s -> stores.cohorts().enrolment(s.cohortId(), account).isPresent())
+                    .orElseThrow(() -> new Refused("This case is not set to you."));
+            Assignment assignment = assignment(stores, set, stores.attempts().ofStudent(account), now);
+            Optional<Assignment.Try> underWay = assignment.underWay();
+            if (underWay.isPresent()) {
+                return underWay.get().attempt();
+            }
+            if (!assignment.canStart()) {
+                throw new Refused(
+                        assignment.open() ? "A station is sat once." : "This case is closed: it can no longer be begun.");
+            }
+            return stores.attempts()
+                    .start(account, Optional.of(setCase), set.caseVersionId(), now)
+                    .id();
+        });
+    }
+
+    private static Assignment assignment(Stores stores, SetCase set, List<Attempt> attempts, Instant now) {
+        Cohort cohort = stores.cohorts().find(set.cohortId()).orElseThrow();
+        List<Assignment.Try> tries = attempts.stream()
+                .filter(a -> a.setCaseId().equals(Optional.of(set.id())))
+                .map(a -> new Assignment.Try(
+                        a.id(), a.isHandedIn(), stores.marks().current(a.id()).map(StoredMark::total)))
+                .toList();
+        return new Assignment(
+                set.id(),
+                title(stores, set.caseVersionId()),
+                cohort.name(),
+                set.mode() == SetCase.Mode.STATION,
+                set.isOpen(now),
+                set.opensAt(),
+                set.closesAt(),
+                tries);
+    }
+
+    private static String title(Stores stores, long version) {
+        CaseVersion found = stores.cases().version(version).orElseThrow();
+        return stores.cases().find(found.caseId()).map(CaseFile::title).orElse("");
+    }
+}

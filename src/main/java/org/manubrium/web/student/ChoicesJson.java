@@ -1,0 +1,96 @@
+package org.manubrium.web.student;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.manubrium.examination.Caution;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Scale;
+import org.manubrium.school.bedside.Choices;
+
+/** What can be done and answered, as the browser reads it. The same for every patient of a cohort. */
+final class ChoicesJson {
+    private ChoicesJson() {}
+
+    static Map<String, Object> of(Choices choices) {
+        Examination examination = choices.examination();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put(
+                "positions",
+                examination.positions().stream()
+                        .map(p -> Map.of("id", p.id(), "name", p.name()))
+                        .toList());
+        json.put(
+                "manoeuvres",
+                examination.manoeuvres().stream().map(m -> manoeuvre(m, choices)).toList());
+        json.put(
+                "questions",
+                examination.questions().stream()
+                        .map(q -> Map.of("id", q.id(), "name", q.name()))
+                        .toList());
+        json.put("terms", choices.terms());
+        return json;
+    }
+
+    private static Map<String, Object> manoeuvre(Manoeuvre manoeuvre, Choices choices) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", manoeuvre.id());
+        json.put("name", manoeuvre.name());
+        json.put("system", manoeuvre.system());
+        json.put("positions", manoeuvre.positions());
+        json.put("sides", manoeuvre.sided() ? List.of("right", "left") : List.of("none"));
+        json.put("places", manoeuvre.places());
+        json.put("placeMode", word(manoeuvre.placeMode()));
+        json.put("seconds", manoeuvre.seconds());
+        json.put("technique", manoeuvre.technique());
+        json.put("goesWrong", manoeuvre.goesWrong());
+        json.put("cautions", cautions(manoeuvre, choices.examination()));
+        json.put("variants", manoeuvre.variants().stream().map(ChoicesJson::variant).toList());
+        json.put("reading", reading(manoeuvre, choices));
+        json.put("questions", manoeuvre.questions());
+        return json;
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> cautions(Manoeuvre manoeuvre, Examination examination) {
+        return manoeuvre.cautions().stream()
+                .map(id -> examination.caution(id).map(Caution::text).orElse(id))
+                .toList();
+    }
+
+    private static Map<String, Object> variant(org.manubrium.examination.Variant variant) {
+        return Map.of(
+                "id",
+                variant.id(),
+                "name",
+                variant.name(),
+                "choices",
+                variant.choices().stream()
+                        .map(c -> Map.of("id", c.id(), "name", c.name(), "how", c.note()))
+                        .toList());
+    }
+
+    private static Map<String, Object> reading(Manoeuvre manoeuvre, Choices choices) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("kind", word(manoeuvre.kind()));
+        json.put("unit", manoeuvre.unit());
+        Scale scale = choices.scales().get(manoeuvre.id());
+        if (scale != null) {
+            json.put("scale", Map.of("id", scale.id(), "name", scale.name(), "levels", levels(scale)));
+        }
+        return json;
+    }
+
+    private static List<Map<String, String>> levels(Scale scale) {
+        List<Map<String, String>> levels = new ArrayList<>();
+        scale.levels().forEach(l -> levels.add(Map.of("code", l.code(), "label", Objects.requireNonNull(l.label()))));
+        return levels;
+    }
+}

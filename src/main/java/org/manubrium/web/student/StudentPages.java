@@ -1,0 +1,67 @@
+package org.manubrium.web.student;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.manubrium.school.student.Assignment;
+import org.manubrium.school.student.StudentDesk;
+import org.manubrium.web.shell.View;
+import org.manubrium.web.shell.Visitor;
+
+/** The student's first page: what is set, what is under way, what has been handed in. */
+public final class StudentPages {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.UK);
+
+    private final View view;
+    private final StudentDesk desk;
+
+    public StudentPages(View view, StudentDesk desk) {
+        this.view = view;
+        this.desk = desk;
+    }
+
+    public void home(Context ctx) {
+        List<Map<String, Object>> set = desk.assignments(Visitor.of(ctx).account().id()).stream()
+                .map(StudentPages::row)
+                .toList();
+        view.show(ctx, "student/home", Map.of("set", set));
+    }
+
+    /** Begins a set case, or goes on with it, and leads to the bedside. */
+    public void start(Context ctx) {
+        long setCase = ctx.formParamAsClass("set", Long.class)
+                .getOrThrow(errors -> new NotFoundResponse("There is no such case."));
+        long attempt = desk.start(setCase, Visitor.of(ctx).account().id());
+        ctx.redirect("/attempts/" + attempt, HttpStatus.SEE_OTHER);
+    }
+
+    private static Map<String, Object> row(Assignment assignment) {
+        Map<String, Object> row = new HashMap<>();
+        row.put("id", assignment.setCase());
+        row.put("title", assignment.title());
+        row.put("cohort", assignment.cohort());
+        row.put("mode", assignment.station() ? "station, sat once" : "practice");
+        row.put("open", assignment.open());
+        row.put("closes", DATE.format(assignment.closesAt().atZone(ZoneId.systemDefault())));
+        row.put("canStart", assignment.canStart());
+        row.put("again", !assignment.tries().isEmpty());
+        assignment.underWay().ifPresent(underWay -> row.put("underWay", underWay.attempt()));
+        row.put(
+                "done",
+                assignment.tries().stream()
+                        .filter(Assignment.Try::handedIn)
+                        .map(t -> Map.of(
+                                "attempt",
+                                t.attempt(),
+                                "total",
+                                t.total().map(p -> Math.round(p) + " %").orElse("being marked")))
+                        .toList());
+        return row;
+    }
+}
