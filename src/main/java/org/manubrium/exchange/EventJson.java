@@ -139,6 +139,11 @@ public final class EventJson {
 
     /** The event with its key, as {@link #read(String)} reads it. */
     public static String write(Keyed keyed) {
+        return tree(keyed).toString();
+    }
+
+    /** The event with its key as a tree, for an answer that says more of it. */
+    public static ObjectNode tree(Keyed keyed) {
         ObjectNode node = JSON.createObjectNode();
         node.put("key", keyed.clientKey());
         node.put("type", keyed.event().type());
@@ -158,7 +163,7 @@ public final class EventJson {
             node.put("question", answered.question());
             answered.answer().forEach(node.putArray("answer")::add);
         }
-        return node.toString();
+        return node;
     }
 
     private static void put(ObjectNode node, Item item) {

@@ -33,12 +33,7 @@ public final class Bedside {
     private final Fitness fitness;
 
     public Bedside(
-            Database database,
-            Signs signs,
-            Patients patients,
-            ChoicesInForce choices,
-            OnHandIn onHandIn,
-            Clock clock) {
+            Database database, Signs signs, Patients patients, ChoicesInForce choices, OnHandIn onHandIn, Clock clock) {
         this.database = database;
         this.signs = signs;
         this.patients = patients;
@@ -62,8 +57,10 @@ public final class Bedside {
     }
 
     private Encounter encounter(Stores stores, Attempt attempt) {
-        List<Shown> events = stores.events().of(attempt.id()).stream().map(this::shown).toList();
-        BedsideTime now = events.isEmpty() ? atStart() : events.get(events.size() - 1).clock();
+        List<Shown> events =
+                stores.events().of(attempt.id()).stream().map(this::shown).toList();
+        BedsideTime now =
+                events.isEmpty() ? atStart() : events.get(events.size() - 1).clock();
         return new Encounter(
                 attempt.id(),
                 attempt.isHandedIn(),
@@ -101,8 +98,7 @@ public final class Bedside {
         return fault.isPresent() ? new Taken.Unfit(fault.get()) : append(stores, attempt, sent, now);
     }
 
-    private Taken append(
-            Stores stores, Attempt attempt, Logged.Keyed sent, BedsideTime now) {
+    private Taken append(Stores stores, Attempt attempt, Logged.Keyed sent, BedsideTime now) {
         Event event = sent.event();
         Appended appended = stores.events()
                 .append(new NewEvent(
@@ -118,9 +114,7 @@ public final class Bedside {
             stores.attempts().handIn(attempt.id(), clock.instant());
             onHandIn.handedIn(stores, attempt);
         }
-        return appended instanceof Appended.Added added
-                ? new Taken.Stored(shown(added.event()))
-                : new Taken.Closed();
+        return appended instanceof Appended.Added added ? new Taken.Stored(shown(added.event())) : new Taken.Closed();
     }
 
     /** What the event shows, as JSON; "" if nothing. */
@@ -140,7 +134,8 @@ public final class Bedside {
 
     private PatientCase patient(Stores stores, Attempt attempt) {
         return patients.of(
-                attempt.caseVersionId(), version -> stores.cases().version(version).orElseThrow());
+                attempt.caseVersionId(),
+                version -> stores.cases().version(version).orElseThrow());
     }
 
     private Shown shown(StoredEvent stored) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.manubrium.store.CaseVersion;
+import org.manubrium.tables.Reference;
 
 /** The patients of case versions. A version never changes, so each is made once and kept while there is room. */
 public final class Patients {
@@ -12,8 +13,8 @@ public final class Patients {
     private final Function<CaseVersion, PatientCase> make;
     private final Map<Long, PatientCase> made = new ConcurrentHashMap<>();
 
-    public Patients(Function<CaseVersion, PatientCase> make) {
-        this.make = make;
+    public Patients(Reference reference) {
+        this.make = new CasePatients(reference)::of;
     }
 
     PatientCase of(long version, Function<Long, CaseVersion> find) {

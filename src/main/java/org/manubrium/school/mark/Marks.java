@@ -64,11 +64,8 @@ public final class Marks implements OnHandIn {
 
     private static Logged logged(StoredEvent stored) {
         return new Logged(
-                EventJson.read(stored.body()).event(),
-                stored.clientKey(),
-                stored.seq(),
-                stored.position(),
-                (int) stored.bedsideSeconds());
+                EventJson.read(stored.body()).event(), stored.clientKey(), stored.seq(), stored.position(), (int)
+                        stored.bedsideSeconds());
     }
 
     /** A version's key never changes, so it is read once and kept while there is room. */

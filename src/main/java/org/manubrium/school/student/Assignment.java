@@ -11,7 +11,13 @@ import java.util.Optional;
  * @param open whether it can be begun now
  */
 public record Assignment(
-        long setCase, String title, String cohort, boolean station, boolean open, Instant opensAt, Instant closesAt,
+        long setCase,
+        String title,
+        String cohort,
+        boolean station,
+        boolean open,
+        Instant opensAt,
+        Instant closesAt,
         List<Try> tries) {
 
     /** The attempt that is begun and not handed in. */

@@ -46,7 +46,8 @@ public final class StudentDesk {
         return database.inTransaction(stores -> {
             SetCase set = stores.setCases()
                     .find(setCase)
-                    .filter(s -> stores.cohorts().enrolment(s.cohortId(), account).isPresent())
+                    .filter(s ->
+                            stores.cohorts().enrolment(s.cohortId(), account).isPresent())
                     .orElseThrow(() -> new Refused("This case is not set to you."));
             Assignment assignment = assignment(stores, set, stores.attempts().ofStudent(account), now);
             Optional<Assignment.Try> underWay = assignment.underWay();
@@ -55,7 +56,9 @@ public final class StudentDesk {
             }
             if (!assignment.canStart()) {
                 throw new Refused(
-                        assignment.open() ? "A station is sat once." : "This case is closed: it can no longer be begun.");
+                        assignment.open()
+                                ? "A station is sat once."
+                                : "This case is closed: it can no longer be begun.");
             }
             return stores.attempts()
                     .start(account, Optional.of(setCase), set.caseVersionId(), now)

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.UUID;
+import org.manubrium.exchange.BadRecord;
 import org.manubrium.school.account.Refused;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -37,6 +38,7 @@ final class ErrorPages {
     void into(RoutesConfig routes) {
         routes.exception(HttpResponseException.class, (e, answer) -> expected(answer, e));
         routes.exception(JacksonException.class, (e, answer) -> say(answer, 400, "The JSON could not be read."));
+        routes.exception(BadRecord.class, (e, answer) -> say(answer, 400, e.getMessage() + "."));
         routes.exception(Refused.class, (e, answer) -> say(answer, 422, e.sentence()));
         routes.exception(Exception.class, (e, answer) -> unforeseen(answer, e));
     }

@@ -3,11 +3,11 @@ package org.manubrium.web.shell;
 import io.javalin.http.Context;
 
 /** What kind of answer a request asks for. */
-final class Wants {
+public final class Wants {
     private Wants() {}
 
     /** Whether a person's browser asks for a page; everything else is answered in JSON. */
-    static boolean page(Context request) {
+    public static boolean page(Context request) {
         String accept = request.header("Accept");
         return accept != null && accept.contains("text/html");
     }

@@ -38,7 +38,11 @@ public final class BedsidePages {
         view.show(
                 ctx,
                 "student/bedside",
-                Map.of("attempt", encounter.attempt(), "title", encounter.patient().title()));
+                Map.of(
+                        "attempt",
+                        encounter.attempt(),
+                        "title",
+                        encounter.patient().title()));
     }
 
     /** Takes one event. */

@@ -26,7 +26,9 @@ final class ChoicesJson {
                         .toList());
         json.put(
                 "manoeuvres",
-                examination.manoeuvres().stream().map(m -> manoeuvre(m, choices)).toList());
+                examination.manoeuvres().stream()
+                        .map(m -> manoeuvre(m, choices))
+                        .toList());
         json.put(
                 "questions",
                 examination.questions().stream()
@@ -49,7 +51,9 @@ final class ChoicesJson {
         json.put("technique", manoeuvre.technique());
         json.put("goesWrong", manoeuvre.goesWrong());
         json.put("cautions", cautions(manoeuvre, choices.examination()));
-        json.put("variants", manoeuvre.variants().stream().map(ChoicesJson::variant).toList());
+        json.put(
+                "variants",
+                manoeuvre.variants().stream().map(ChoicesJson::variant).toList());
         json.put("reading", reading(manoeuvre, choices));
         json.put("questions", manoeuvre.questions());
         return json;

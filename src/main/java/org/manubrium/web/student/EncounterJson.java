@@ -1,6 +1,8 @@
 package org.manubrium.web.student;
 
 import com.fasterxml.jackson.annotation.JsonRawValue;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.RawValue;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.manubrium.exchange.EventJson;
@@ -54,15 +56,13 @@ final class EncounterJson {
                 known.observations());
     }
 
-    private static Map<String, Object> event(Shown shown) {
-        Map<String, Object> json = EventJson.map(new Logged.Keyed(shown.key(), shown.event()));
+    private static ObjectNode event(Shown shown) {
+        ObjectNode json = EventJson.tree(new Logged.Keyed(shown.key(), shown.event()));
         json.put("seq", shown.seq());
-        json.put("clock", shown.clock());
-        json.put("shown", new Raw(raw(shown.shown())));
+        json.putPOJO("clock", shown.clock());
+        json.putRawValue("shown", new RawValue(raw(shown.shown())));
         return json;
     }
-
-    private record Raw(@JsonRawValue @com.fasterxml.jackson.annotation.JsonValue String json) {}
 
     private static String raw(String json) {
         return json.isEmpty() ? "null" : json;

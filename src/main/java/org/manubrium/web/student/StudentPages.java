@@ -27,7 +27,9 @@ public final class StudentPages {
     }
 
     public void home(Context ctx) {
-        List<Map<String, Object>> set = desk.assignments(Visitor.of(ctx).account().id()).stream()
+        List<Map<String, Object>> set = desk
+                .assignments(Visitor.of(ctx).account().id())
+                .stream()
                 .map(StudentPages::row)
                 .toList();
         view.show(ctx, "student/home", Map.of("set", set));
