@@ -125,7 +125,7 @@ final class Application implements AutoCloseable {
             return DatabaseSettings.throwAway(settings.poolSize());
         }
         return settings.url()
-                .map(url -> new DatabaseSettings(url, settings.poolSize()))
+                .map(url -> DatabaseSettings.at(url, settings.poolSize()))
                 .orElseGet(() -> DatabaseSettings.inFolder(settings.data(), settings.poolSize()));
     }
 }

@@ -1,5 +1,6 @@
 package org.manubrium;
 
+import java.net.BindException;
 import java.util.List;
 import java.util.Map;
 import org.manubrium.cli.Arguments;
@@ -85,6 +86,9 @@ final class Serve implements Command {
         Throwable cause = e;
         while (cause.getCause() != null) {
             cause = cause.getCause();
+        }
+        if (cause instanceof BindException) {
+            return String.valueOf(e.getMessage()); // which names the port
         }
         return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
     }

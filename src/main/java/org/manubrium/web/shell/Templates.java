@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
+import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
@@ -20,6 +21,9 @@ final class Templates {
         resolver.setCharacterEncoding(StandardCharsets.UTF_8.name());
         resolver.setCacheable(true);
         engine.setTemplateResolver(resolver);
+        StandardDialect dialect = new StandardDialect();
+        dialect.setVariableExpressionEvaluator(new PlainPaths(dialect.getVariableExpressionEvaluator()));
+        engine.setDialect(dialect);
     }
 
     String draw(String template, Map<String, Object> model) {
