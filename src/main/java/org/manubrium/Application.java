@@ -114,6 +114,7 @@ final class Application implements AutoCloseable {
                 new Health(database::answers),
                 new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),
                 new AccountPages(shell.view(), shell.cookies(), accounts),
+                new SchoolRooms(shell, database, clock).open(accounts, passwords, sessions),
                 Optional.of(new DemoEntry(shell.cookies(), demoAccounts, sessions))
                         .filter(entry -> settings.demo()));
         WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);

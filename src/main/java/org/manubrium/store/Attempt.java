@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param setCaseId empty for practice outside any cohort
  * @param number 1, 2, 3 … of this student at this case version
  * @param isFirst whether it is the one that a leaderboard counts
+ * @param trial an educator trying a case: counted nowhere
  */
 public record Attempt(
         long id,
@@ -17,6 +18,7 @@ public record Attempt(
         long caseVersionId,
         int number,
         boolean isFirst,
+        boolean trial,
         Instant startedAt,
         Optional<Instant> handedInAt) {
     public boolean isHandedIn() {

@@ -7,8 +7,8 @@ import org.jdbi.v3.core.Handle;
 
 /** Attempts, without their events. */
 public final class AttemptStore {
-    private static final String ATTEMPT =
-            "select id, account_id, set_case_id, case_version_id, number, is_first, started_at, handed_in_at from attempt";
+    private static final String ATTEMPT = "select id, account_id, set_case_id, case_version_id, number,"
+            + " is_first, trial, started_at, handed_in_at from attempt";
 
     private final Handle handle;
 
@@ -21,18 +21,33 @@ public final class AttemptStore {
      * case, or, outside any cohort, the first of all. Two at once collide and one of them runs again.
      */
     public Attempt start(long account, Optional<Long> setCase, long caseVersion, Instant now) {
-        List<Attempt> before = of(account, caseVersion);
-        boolean first = before.stream()
+        boolean first = of(account, caseVersion).stream()
+                .filter(attempt -> !attempt.trial())
                 .noneMatch(attempt -> setCase.isEmpty() || attempt.setCaseId().equals(setCase));
-        int number = before.stream().mapToInt(Attempt::number).max().orElse(0) + 1;
+        return add(account, setCase, caseVersion, first, false, now);
+    }
+
+    /** Starts an educator's own try at a case version, which is never a first attempt. */
+    public Attempt startTrial(long account, long caseVersion, Instant now) {
+        return add(account, Optional.empty(), caseVersion, false, true, now);
+    }
+
+    private Attempt add(
+            long account, Optional<Long> setCase, long caseVersion, boolean first, boolean trial, Instant now) {
+        int number = of(account, caseVersion).stream()
+                        .mapToInt(Attempt::number)
+                        .max()
+                        .orElse(0)
+                + 1;
         long id = handle.createUpdate("insert into attempt"
-                        + " (account_id, set_case_id, case_version_id, number, is_first, started_at)"
-                        + " values (:account, :set, :version, :number, :first, :now)")
+                        + " (account_id, set_case_id, case_version_id, number, is_first, trial, started_at)"
+                        + " values (:account, :set, :version, :number, :first, :trial, :now)")
                 .bind("account", account)
                 .bind("set", setCase)
                 .bind("version", caseVersion)
                 .bind("number", number)
                 .bind("first", first)
+                .bind("trial", trial)
                 .bind("now", now)
                 .executeAndReturnGeneratedKeys("id")
                 .mapTo(Long.class)

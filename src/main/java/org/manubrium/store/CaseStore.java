@@ -6,6 +6,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Cases and their versions. There is no way here to change a version. */
 public final class CaseStore {
+    private static final String CASE = "select id, slug, title from case_file";
     private static final String VERSION =
             "select id, case_id, version, yaml, compiled_key, tables_hash, published_by, published_at from case_version";
 
@@ -18,26 +19,31 @@ public final class CaseStore {
     /** The case with this slug, made if it is not there; an existing one takes the new title. */
     public CaseFile named(String slug, String title) {
         handle.execute("update case_file set title = ? where slug = ?", title, slug);
-        return bySlug(slug).orElseGet(() -> add(slug, title));
+        return bySlug(slug).orElseGet(() -> add(slug, title, false));
+    }
+
+    /** A case under which a draft is tried; it is in no list. */
+    public CaseFile scratch(String slug, String title) {
+        return bySlug(slug).orElseGet(() -> add(slug, title, true));
     }
 
     public Optional<CaseFile> bySlug(String slug) {
-        return handle.createQuery("select id, slug, title from case_file where slug = :slug")
+        return handle.createQuery(CASE + " where slug = :slug")
                 .bind("slug", slug)
                 .mapTo(CaseFile.class)
                 .findOne();
     }
 
     public Optional<CaseFile> find(long id) {
-        return handle.createQuery("select id, slug, title from case_file where id = :id")
+        return handle.createQuery(CASE + " where id = :id")
                 .bind("id", id)
                 .mapTo(CaseFile.class)
                 .findOne();
     }
 
-    /** Every case, by title. */
+    /** Every case but scratch ones, by title. */
     public List<CaseFile> all() {
-        return handle.createQuery("select id, slug, title from case_file order by title, id")
+        return handle.createQuery(CASE + " where not scratch order by title, id")
                 .mapTo(CaseFile.class)
                 .list();
     }
@@ -79,10 +85,11 @@ public final class CaseStore {
                 .list();
     }
 
-    private CaseFile add(String slug, String title) {
-        long id = handle.createUpdate("insert into case_file (slug, title) values (:slug, :title)")
+    private CaseFile add(String slug, String title, boolean scratch) {
+        long id = handle.createUpdate("insert into case_file (slug, title, scratch) values (:slug, :title, :scratch)")
                 .bind("slug", slug)
                 .bind("title", title)
+                .bind("scratch", scratch)
                 .executeAndReturnGeneratedKeys("id")
                 .mapTo(Long.class)
                 .one();

@@ -36,6 +36,19 @@ public final class DraftStore {
                 .execute();
     }
 
+    /**
+     * Writes title, text and time of a draft that has not been touched since {@code seen}. False if it has: of two at
+     * once, one gets true.
+     */
+    public boolean replace(CaseDraft draft, Instant seen) {
+        return handle.createUpdate("update case_draft set title = :title, yaml = :yaml, updated_at = :updatedAt"
+                                + " where id = :id and updated_at = :seen")
+                        .bindMethods(draft)
+                        .bind("seen", seen)
+                        .execute()
+                == 1;
+    }
+
     public Optional<CaseDraft> find(long id) {
         return handle.createQuery(DRAFT + " where id = :id")
                 .bind("id", id)

@@ -45,6 +45,11 @@ public final class LinkStore {
                 == 1;
     }
 
+    /** Makes every unused link of this account useless. */
+    public void revoke(long account, Instant now) {
+        handle.execute("update one_time_link set used_at = ? where account_id = ? and used_at is null", now, account);
+    }
+
     /** Makes every unused link of this purpose useless. */
     public void revoke(OneTimeLink.Purpose purpose, Instant now) {
         handle.execute(

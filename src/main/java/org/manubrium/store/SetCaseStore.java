@@ -1,5 +1,6 @@
 package org.manubrium.store;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -31,6 +32,16 @@ public final class SetCaseStore {
                 .bind("id", id)
                 .mapTo(SetCase.class)
                 .findOne();
+    }
+
+    /** Writes the closing time of an existing one. */
+    public void setClosing(long id, Instant closesAt) {
+        handle.execute("update set_case set closes_at = ? where id = ?", closesAt, id);
+    }
+
+    /** Takes it away; there must be no attempt at it. */
+    public void remove(long id) {
+        handle.execute("delete from set_case where id = ?", id);
     }
 
     /** What is set to a cohort, in the order in which it opens. */

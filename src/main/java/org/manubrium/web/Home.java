@@ -26,8 +26,4 @@ public final class Home {
     void educator(Context ctx) {
         view.show(ctx, "home/educator", Map.of());
     }
-
-    void cohorts(Context ctx) {
-        view.show(ctx, "home/cohorts", Map.of());
-    }
 }

@@ -20,13 +20,21 @@ public final class Routes {
     private final Health health;
     private final SignInPages signIn;
     private final AccountPages accounts;
+    private final SchoolPages school;
     private final Optional<DemoEntry> demo;
 
-    public Routes(Home home, Health health, SignInPages signIn, AccountPages accounts, Optional<DemoEntry> demo) {
+    public Routes(
+            Home home,
+            Health health,
+            SignInPages signIn,
+            AccountPages accounts,
+            SchoolPages school,
+            Optional<DemoEntry> demo) {
         this.home = home;
         this.health = health;
         this.signIn = signIn;
         this.accounts = accounts;
+        this.school = school;
         this.demo = demo;
     }
 
@@ -47,6 +55,30 @@ public final class Routes {
 
         routes.get("/student", home::student, STUDENT);
         routes.get("/educator", home::educator, EDUCATOR);
-        routes.get("/cohorts", home::cohorts, EDUCATOR, REVIEWER);
+        cohorts(routes);
+        review(routes);
+    }
+
+    private void cohorts(RoutesConfig routes) {
+        routes.get("/educator/cohorts", school.cohorts()::list, EDUCATOR);
+        routes.post("/educator/cohorts", school.cohorts()::make, EDUCATOR);
+        routes.get("/educator/cohorts/{cohort}", school.cohorts()::show, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}", school.cohorts()::change, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/roster", school.rosters()::paste, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/students/{account}/link", school.rosters()::renewLink, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/invitation", school.rosters()::invite, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/invitation/end", school.rosters()::uninvite, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/work", school.work()::set, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/work/{set}/closing", school.work()::moveClosing, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/work/{set}/take-back", school.work()::takeBack, EDUCATOR);
+
+        routes.get("/join/{token}", school.joining()::form, ANYONE);
+        routes.post("/join/{token}", school.joining()::join, ANYONE);
+        routes.get("/welcome/{token}", school.welcome()::form, ANYONE);
+        routes.post("/welcome/{token}", school.welcome()::setPassword, ANYONE);
+    }
+
+    private void review(RoutesConfig routes) {
+        routes.get("/reviewer", school.review()::list, EDUCATOR, REVIEWER);
     }
 }

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.manubrium.security.Account;
 import org.manubrium.security.OneTimeLink;
@@ -78,6 +79,28 @@ public final class Accounts {
         } catch (DuplicateException e) {
             throw new Refused("The sign-in name “" + wanted.loginName() + "” is taken.", e);
         }
+    }
+
+    /**
+     * Makes an account, does what else belongs to it in the same transaction, and signs it in.
+     *
+     * @throws Refused if the login name is taken or something written will not do
+     */
+    public SignedIn makeAndSignIn(NewAccount wanted, Set<Role> roles, BiConsumer<Stores, Account> also) {
+        check(wanted);
+        String hash = passwords.hash(wanted.password());
+        return database.inTransaction(stores -> {
+            if (stores.accounts().named(wanted.loginName()).isPresent()) {
+                throw taken(wanted);
+            }
+            Account account = add(stores, wanted, hash, roles);
+            also.accept(stores, account);
+            return sessions.open(stores, account);
+        });
+    }
+
+    private static Refused taken(NewAccount wanted) {
+        return new Refused("The sign-in name “" + wanted.loginName() + "” is taken.");
     }
 
     /**

@@ -10,6 +10,7 @@ import org.manubrium.school.account.NewAccount;
 import org.manubrium.school.account.Refused;
 import org.manubrium.security.Token;
 import org.manubrium.web.shell.Cookies;
+import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.View;
 import org.manubrium.web.shell.Visitor;
 

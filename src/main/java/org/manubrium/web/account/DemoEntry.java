@@ -8,6 +8,7 @@ import org.manubrium.school.account.DemoAccounts;
 import org.manubrium.school.account.Sessions;
 import org.manubrium.security.Role;
 import org.manubrium.web.shell.Cookies;
+import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.Visitor;
 
 /** The demo's way in: a click on a role. Exists only where the database is thrown away. */

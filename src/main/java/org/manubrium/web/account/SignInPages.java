@@ -11,6 +11,7 @@ import org.manubrium.school.account.SignInResult;
 import org.manubrium.school.account.SignInResult.Throttled;
 import org.manubrium.school.account.SignInResult.Welcome;
 import org.manubrium.web.shell.Cookies;
+import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.Landing;
 import org.manubrium.web.shell.View;
 import org.manubrium.web.shell.Visitor;

@@ -15,7 +15,7 @@ public final class Landing {
         if (visitor.is(Role.STUDENT)) {
             return "/student";
         }
-        return visitor.is(Role.REVIEWER) ? "/cohorts" : "/sign-in";
+        return visitor.is(Role.REVIEWER) ? "/reviewer" : "/sign-in";
     }
 
     /** The page someone wanted before signing in, if it is one of ours: a plain path, never another host. */

@@ -29,6 +29,10 @@ public final class Shell {
         return cookies;
     }
 
+    public Addresses addresses() {
+        return new Addresses(origin);
+    }
+
     /** Sets limits, headers, the gate, error pages and the log. */
     public void into(JavalinConfig config) {
         limits(config);

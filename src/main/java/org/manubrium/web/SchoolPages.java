@@ -1,0 +1,17 @@
+package org.manubrium.web;
+
+import org.manubrium.web.account.WelcomePages;
+import org.manubrium.web.cohort.CohortPages;
+import org.manubrium.web.cohort.JoinPages;
+import org.manubrium.web.cohort.RosterPages;
+import org.manubrium.web.cohort.SetWorkPages;
+import org.manubrium.web.review.ReviewPages;
+
+/** The pages of those who teach, and the doors through which their students come in. */
+public record SchoolPages(
+        CohortPages cohorts,
+        RosterPages rosters,
+        SetWorkPages work,
+        JoinPages joining,
+        WelcomePages welcome,
+        ReviewPages review) {}
