@@ -30,7 +30,7 @@ class AccountPagesTest {
 
         assertThat(made.statusCode()).isEqualTo(303);
         assertThat(browser.page("/educator").body()).contains("Dr Linnet");
-        assertThat(browser.page("/cohorts").statusCode()).isEqualTo(200);
+        assertThat(browser.page("/reviewer").statusCode()).isEqualTo(200);
         assertThat(server.browser().page(link).statusCode()).isEqualTo(404);
         assertThat(server.browser()
                         .post(link, first("other", TestServer.PASSWORD))

@@ -21,7 +21,7 @@ class DemoEntryTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"student, /student", "educator, /educator", "reviewer, /cohorts"})
+    @CsvSource({"student, /student", "educator, /educator", "reviewer, /reviewer"})
     void oneClickLeadsIn(String role, String page) {
         TestBrowser browser = server.browser();
         assertThat(browser.page("/sign-in").body()).contains("value=\"" + role + "\"");
