@@ -15,19 +15,15 @@ final class Bodies {
 
     /** A body whose quantities stand exactly at the amounts given, whatever else moves them. */
     static Body of(Reference reference, Person person, List<Ailment> ailments, Map<String, Double> quantities) {
+        Body without = new Body(reference.anatomy(), reference.physiology(), person, ailments);
         List<Ailment> all = new ArrayList<>(ailments);
-        quantities.forEach((id, amount) -> all.add(shift(reference, person, ailments, id, amount)));
-        return new Body(reference.anatomy(), reference.physiology(), person, all);
+        quantities.forEach((id, amount) -> all.add(shift(without, id, amount)));
+        return without.with(all);
     }
 
-    private static Ailment shift(Reference reference, Person person, List<Ailment> ailments, String id, double amount) {
-        Quantity quantity = reference.physiology().quantity(id);
-        double others = ailments.stream()
-                .mapToDouble(a -> a.shifts().getOrDefault(id, 0.0))
-                .sum();
-        double without =
-                quantity.normal() + quantity.spread() * person.variation().of(id) + others;
+    private static Ailment shift(Body without, String id, double amount) {
+        Quantity quantity = without.physiology().quantity(id);
         String name = quantity.name() + " " + Mapping.plain(amount) + " " + quantity.unit();
-        return new Ailment(name, false, List.of(), Map.of(id, amount - without));
+        return new Ailment(name, false, List.of(), Map.of(id, amount - without.unbounded(id)));
     }
 }

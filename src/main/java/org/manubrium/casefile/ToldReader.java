@@ -52,9 +52,13 @@ final class ToldReader {
         return found;
     }
 
-    /** What a manoeuvre finds follows from the body; to give it beforehand could contradict it. */
+    /**
+     * What a manoeuvre finds follows from the body; to give it beforehand could contradict it. A name of one word, such as
+     * temperature, is let pass: before an examination it means something else.
+     */
     private void refuseFindings(Text label) {
         Optional<Manoeuvre> found = reference.examination().manoeuvres().stream()
+                .filter(m -> m.name().contains(" "))
                 .filter(m -> m.name().equalsIgnoreCase(label.words().trim())
                         || m.id().equals(label.words().trim()))
                 .findFirst();

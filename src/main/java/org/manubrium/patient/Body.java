@@ -112,11 +112,17 @@ public final class Body {
     /** A quantity in its own unit: normal, the person's own variation, and what the ailments add, within its limits. */
     public double quantity(String id) {
         Quantity quantity = physiology.quantity(id);
+        return Math.max(quantity.least(), Math.min(quantity.most(), unbounded(id)));
+    }
+
+    /** A quantity as {@link #quantity}, before its limits are minded. */
+    public double unbounded(String id) {
+        Quantity quantity = physiology.quantity(id);
         double amount =
                 quantity.normal() + quantity.spread() * person.variation().of(quantity.trait(), quantity.side());
         for (Ailment ailment : ailments) {
             amount += ailment.shifts().getOrDefault(id, 0.0);
         }
-        return Math.max(quantity.least(), Math.min(quantity.most(), amount));
+        return amount;
     }
 }
