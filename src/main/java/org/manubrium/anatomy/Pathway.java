@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -13,8 +12,8 @@ import java.util.stream.Collectors;
  */
 public sealed interface Pathway {
 
-    /** The share that still passes, 0..1, when {@code kept} gives the share that passes each site. */
-    double conduction(ToDoubleFunction<Site> kept);
+    /** The share that still passes, 0..1, given what passes each site and each stretch of tract. */
+    double conduction(Kept kept);
 
     /** Visits every site, from the stimulus on. */
     void visit(Consumer<Site> visitor);
@@ -37,6 +36,11 @@ public sealed interface Pathway {
         return series(List.of(parts));
     }
 
+    /** A tract from one segment to the next; the sites share their structure and side. */
+    static Pathway stretch(List<Site> sites) {
+        return sites.size() == 1 ? at(sites.get(0)) : new Stretch(List.copyOf(sites));
+    }
+
     static Pathway parallel(List<Branch> branches) {
         return new Parallel(List.copyOf(branches));
     }
@@ -44,8 +48,8 @@ public sealed interface Pathway {
     /** A single site. */
     record At(Site site) implements Pathway {
         @Override
-        public double conduction(ToDoubleFunction<Site> kept) {
-            return kept.applyAsDouble(site);
+        public double conduction(Kept kept) {
+            return kept.at(site);
         }
 
         @Override
@@ -54,10 +58,23 @@ public sealed interface Pathway {
         }
     }
 
+    /** A tract through several segments; an empty stretch passes everything. */
+    record Stretch(List<Site> sitesPassed) implements Pathway {
+        @Override
+        public double conduction(Kept kept) {
+            return kept.along(sitesPassed);
+        }
+
+        @Override
+        public void visit(Consumer<Site> visitor) {
+            sitesPassed.forEach(visitor);
+        }
+    }
+
     /** One after the other; an empty series passes everything. */
     record Series(List<Pathway> parts) implements Pathway {
         @Override
-        public double conduction(ToDoubleFunction<Site> kept) {
+        public double conduction(Kept kept) {
             double passed = 1;
             for (Pathway part : parts) {
                 passed *= part.conduction(kept);
@@ -84,7 +101,7 @@ public sealed interface Pathway {
         }
 
         @Override
-        public double conduction(ToDoubleFunction<Site> kept) {
+        public double conduction(Kept kept) {
             double passed = 0;
             for (Branch branch : branches) {
                 passed += branch.weight() * branch.path().conduction(kept);

@@ -61,9 +61,9 @@ final class Tracts {
             if (row.segments().isBlank()) {
                 found.add(Pathway.at(new Site(row.structure(), Optional.empty(), s, named)));
             } else {
-                range(row.segments(), level)
-                        .forEach(segment ->
-                                found.add(Pathway.at(new Site(row.structure(), Optional.of(segment), s, named))));
+                found.add(Pathway.stretch(range(row.segments(), level).stream()
+                        .map(segment -> new Site(row.structure(), Optional.of(segment), s, named))
+                        .toList()));
             }
         }
         return found;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.manubrium.anatomy.Anatomy;
+import org.manubrium.anatomy.Kept;
 import org.manubrium.anatomy.Lesion;
 import org.manubrium.anatomy.Pathway;
 import org.manubrium.anatomy.Site;
@@ -15,21 +16,24 @@ public final class Body {
     private final Physiology physiology;
     private final Person person;
     private final List<Ailment> ailments;
-    private final Map<String, List<Lesion>> byStructure = new HashMap<>();
+    private final Map<String, List<Held>> byStructure = new HashMap<>();
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
         this.anatomy = anatomy;
         this.physiology = physiology;
         this.person = person;
         this.ailments = List.copyOf(ailments);
-        for (Ailment ailment : ailments) {
-            for (Lesion lesion : ailment.lesions()) {
+        for (int a = 0; a < ailments.size(); a++) {
+            for (Lesion lesion : ailments.get(a).lesions()) {
                 byStructure
                         .computeIfAbsent(lesion.site().structure(), s -> new ArrayList<>())
-                        .add(lesion);
+                        .add(new Held(lesion, a));
             }
         }
     }
+
+    /** A lesion and the number of the ailment it belongs to. */
+    private record Held(Lesion lesion, int ailment) {}
 
     public Anatomy anatomy() {
         return anatomy;
@@ -79,12 +83,47 @@ public final class Body {
     /** The share that passes one site when each lesion counts only as far as it shows in this phase. */
     public double kept(Site site, Phase phase) {
         double passed = 1;
-        for (Lesion lesion : byStructure.getOrDefault(site.structure(), List.of())) {
-            if (lesion.site().covers(site)) {
-                passed *= 1 - lesion.loss() * share(lesion, phase);
+        for (Held held : byStructure.getOrDefault(site.structure(), List.of())) {
+            if (held.lesion.site().covers(site)) {
+                passed *= 1 - held.lesion.loss() * share(held.lesion, phase);
             }
         }
         return passed;
+    }
+
+    /** Each ailment counts once along a stretch of tract, as much as it takes at its worst. */
+    private double along(List<Site> stretch, Phase phase) {
+        List<Held> there = stretch.isEmpty()
+                ? List.of()
+                : byStructure.getOrDefault(stretch.get(0).structure(), List.of());
+        if (there.isEmpty()) {
+            return 1;
+        }
+        double[] worst = new double[ailments.size()];
+        for (Held held : there) {
+            if (stretch.stream().anyMatch(held.lesion.site()::covers)) {
+                worst[held.ailment] = Math.max(worst[held.ailment], held.lesion.loss() * share(held.lesion, phase));
+            }
+        }
+        double passed = 1;
+        for (double loss : worst) {
+            passed *= 1 - loss;
+        }
+        return passed;
+    }
+
+    private Kept kept(Phase phase) {
+        return new Kept() {
+            @Override
+            public double at(Site site) {
+                return kept(site, phase);
+            }
+
+            @Override
+            public double along(List<Site> stretch) {
+                return Body.this.along(stretch, phase);
+            }
+        };
     }
 
     private double share(Lesion lesion, Phase phase) {
@@ -101,12 +140,12 @@ public final class Body {
 
     /** What still passes a pathway, 0..1. */
     public double conduction(Pathway pathway) {
-        return pathway.conduction(this::kept);
+        return pathway.conduction(kept(Phase.LOSS));
     }
 
     /** What a pathway lacks, 0..1, counting each lesion only as far as it shows in this phase. */
     public double lost(Pathway pathway, Phase phase) {
-        return 1 - pathway.conduction(site -> kept(site, phase));
+        return 1 - pathway.conduction(kept(phase));
     }
 
     /** A quantity in its own unit: normal, the person's own variation, and what the ailments add, within its limits. */

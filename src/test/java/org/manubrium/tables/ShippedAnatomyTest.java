@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,9 +47,14 @@ class ShippedAnatomyTest {
         assertThat(idle).isEmpty();
     }
 
+    /** The tracts of the limbs and the skin; those of the head have expectations of their own. */
+    private static final Set<String> LIMB_TRACTS =
+            Set.of("corticospinal", "other descending", "dorsal column", "spinothalamic");
+
     @Test
     void everyStepOfATractIsFelt() {
         List<String> idle = TABLES.tractSteps().stream()
+                .filter(step -> LIMB_TRACTS.contains(step.tract()))
                 .filter(step -> unnoticed(withSteps(without(step))))
                 .map(step -> step.tract() + " step " + step.step() + step.branch() + " " + step.structure())
                 .toList();
