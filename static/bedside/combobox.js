@@ -4,15 +4,19 @@
 import { el, freshId, put } from "./dom.js";
 
 const plain = (text) => text.toLowerCase().normalize("NFD").replace(/[\u0300-\u036f]/g, "");
+const wordsOf = (text) => plain(text).split(/[^a-z0-9]+/).filter(Boolean);
 
-/** Those whose words begin with what was typed first, then those that hold it anywhere. */
+/** The same words in the same order, whatever stands between them. */
+const same = (option, text) => [option.name, option.id].some((name) => wordsOf(name).join(" ") === wordsOf(text).join(" "));
+
+/** Those in which every word typed begins a word; those that begin as typed come first. */
 export function narrowed(options, typed) {
-  const wanted = plain(typed.trim());
-  if (!wanted) return options;
+  const wanted = wordsOf(typed);
+  if (!wanted.length) return options;
   const rank = (option) => {
-    const text = ` ${plain(`${option.name} ${option.also ?? ""}`)}`;
-    if (text.includes(` ${wanted}`)) return 0;
-    return text.includes(wanted) ? 1 : 2;
+    const words = wordsOf(`${option.name} ${option.also ?? ""}`);
+    if (!wanted.every((part) => words.some((word) => word.startsWith(part)))) return 2;
+    return words.join(" ").startsWith(wanted.join(" ")) ? 0 : 1;
   };
   const ranked = options.map((option) => [rank(option), option]).filter(([place]) => place < 2);
   return ranked.sort(([one], [other]) => one - other).map(([, option]) => option);
@@ -135,8 +139,8 @@ export class Combobox {
 
   /** Takes the marked row; without one the only row, or the row of exactly that name, or the text itself. */
   #enter(open) {
-    const typed = plain(this.input.value.trim());
-    const exact = this.#shown.find((option) => plain(option.name) === typed);
+    const typed = this.input.value.trim();
+    const exact = this.#shown.find((option) => same(option, typed));
     const only = this.#write || this.#shown.length !== 1 ? undefined : this.#shown[0];
     const option = (open && this.#shown[this.#at]) || (typed ? (exact ?? only) : undefined);
     if (option) this.#take(option);
@@ -159,7 +163,7 @@ export class Combobox {
     this.#expand(false);
     const text = this.input.value.trim();
     if (!this.#write || text === (this.settled ?? "")) return;
-    const exact = this.#options().find((option) => plain(option.name) === plain(text));
+    const exact = this.#options().find((option) => same(option, text));
     if (exact) this.#take(exact);
     else {
       this.settled = text;

@@ -2,6 +2,7 @@
 
 import { el, freshId } from "./dom.js";
 import { figure } from "./figures.js";
+import { capital } from "./words.js";
 
 export class Couch {
   #stops;
@@ -10,7 +11,7 @@ export class Couch {
     const name = freshId("position");
     this.#stops = positions.map((position) => {
       const input = el("input", { type: "radio", name, value: position.id, onchange: () => move(position.id) });
-      const node = el("label", { class: "stop" }, input, el("span", {}, figure(position.id), el("span", {}, position.name)));
+      const node = el("label", { class: "stop" }, input, el("span", {}, figure(position.id), el("span", {}, capital(position.name))));
       return { input, node };
     });
     this.stops = el("div", { class: "stops" }, ...this.#stops.map((stop) => stop.node));

@@ -2,7 +2,7 @@
 
 import { Combobox } from "./combobox.js";
 import { el } from "./dom.js";
-import { nameIn } from "./words.js";
+import { capital, nameIn } from "./words.js";
 
 const canBeDone = (manoeuvre, position) => manoeuvre.positions.length === 0 || manoeuvre.positions.includes(position);
 
@@ -34,7 +34,7 @@ export class Entry {
     const elsewhere = this.read.manoeuvres.filter((manoeuvre) => !canBeDone(manoeuvre, position));
     const opened = (manoeuvre) => lines.has(`manoeuvre:${manoeuvre.id}`);
     const row = (manoeuvre, group, note) => ({
-      id: manoeuvre.id, kind: "manoeuvre", name: manoeuvre.name, also: manoeuvre.system, group, note: opened(manoeuvre) ? "on the sheet" : note,
+      id: manoeuvre.id, kind: "manoeuvre", name: capital(manoeuvre.name), also: manoeuvre.system, group, note: opened(manoeuvre) ? "on the sheet" : note,
     });
     return [
       ...here.map((one) => row(one, `Can be done here: ${nameIn(this.read.positions, position).toLowerCase()}`, `${one.seconds} s`)),

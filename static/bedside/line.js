@@ -5,7 +5,7 @@ import { el, freshId } from "./dom.js";
 import { meaningText, Questions } from "./questions.js";
 import { Readings } from "./readings.js";
 import { Technique } from "./technique.js";
-import { clockText, readingsText } from "./words.js";
+import { capital, clockText, readingsText } from "./words.js";
 
 export class Line {
   #drawn = "";
@@ -15,7 +15,7 @@ export class Line {
     this.manoeuvre = manoeuvre;
     this.bedside = bedside;
     const body = freshId("line");
-    this.opener = el("button", { type: "button", class: "opener", "aria-expanded": "false", "aria-controls": body, onclick: () => bedside.toggle(this) }, manoeuvre.name);
+    this.opener = el("button", { type: "button", class: "opener", "aria-expanded": "false", "aria-controls": body, onclick: () => bedside.toggle(this) }, capital(manoeuvre.name));
     this.time = el("span", { class: "at number" });
     this.reading = el("span", { class: "wrote" });
     this.meaning = el("span", { class: "meant" });

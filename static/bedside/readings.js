@@ -53,7 +53,7 @@ const CONTROLS = {
     from: (given) => given?.value,
   }),
   chosen: (reading, legend, pick) => ({
-    control: new OneOf({ legend, kind: "side-by-side", options: choicesOf(reading), pick: (seen) => pick({ seen }) }),
+    control: new OneOf({ legend, options: choicesOf(reading), pick: (seen) => pick({ seen }) }),
     from: (given) => given?.seen,
   }),
 };

@@ -2,7 +2,7 @@
 
 import { OneOf } from "./chips.js";
 import { el } from "./dom.js";
-import { capital, inOrder, nameIn, secondsText } from "./words.js";
+import { inOrder, nameIn } from "./words.js";
 
 const CLICK_AGAIN_AFTER = 400;
 
@@ -88,5 +88,3 @@ export class Technique {
     return done && this.manoeuvre.placeMode !== "points" ? `${what} again` : what;
   }
 }
-
-export const costText = (manoeuvre) => capital(secondsText(manoeuvre.seconds));

@@ -10,8 +10,6 @@ export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 export const clockText = (seconds) =>
   `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
 
-export const secondsText = (seconds) => (seconds === 1 ? "1 second" : `${seconds} seconds`);
-
 function seenText({ choices, scale }, seen) {
   const level = scale?.levels.find(({ code }) => code === seen);
   return level?.label ?? nameIn(choices, seen);

@@ -22,6 +22,7 @@ export function lids(host, { probes }) {
     pair[name].open(samples[0]);
     pair[name].node.append(ruler());
   }
-  host.append(el("div", { class: "figure-box" }, pair.node, el("p", { class: "quiet shown-side" }, "Ruler in millimetres")));
+  pair.node.setAttribute("viewBox", "0 0 390 150");
+  host.append(el("div", { class: "stage eyes-stage" }, el("div", { class: "figure-box" }, pair.node, el("p", { class: "quiet shown-side" }, "Ruler in millimetres"))));
   return `${curvesOf(probe).map(({ name, samples }) => `${name}: ${amountText(samples[0])} mm between the lids`).join("; ")}.`;
 }
