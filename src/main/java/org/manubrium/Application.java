@@ -12,6 +12,7 @@ import org.manubrium.security.Passwords;
 import org.manubrium.security.Token;
 import org.manubrium.store.Database;
 import org.manubrium.store.DatabaseSettings;
+import org.manubrium.tables.TableFiles;
 import org.manubrium.web.Health;
 import org.manubrium.web.Home;
 import org.manubrium.web.Routes;
@@ -43,7 +44,7 @@ final class Application implements AutoCloseable {
     static Application start(Settings settings, DemoSchool demoSchool) {
         Metrics metrics = Metrics.open(settings.metricsPort());
         try {
-            Database database = Database.open(databaseOf(settings));
+            Database database = Database.open(databaseOf(settings), TableFiles.shipped());
             try {
                 database.measureWith(metrics.registry());
                 return assemble(settings, demoSchool, database, metrics);

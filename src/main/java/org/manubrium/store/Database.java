@@ -5,7 +5,9 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.time.Duration;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.migration.JavaMigration;
 import org.jdbi.v3.core.Jdbi;
+import org.manubrium.tables.TableFiles;
 
 /** The database, brought up to the newest schema. Opened once by whoever wires the server, closed after its last request. */
 public final class Database implements AutoCloseable {
@@ -22,9 +24,18 @@ public final class Database implements AutoCloseable {
 
     /** Opens the pool and applies every migration that is missing. */
     public static Database open(DatabaseSettings settings) {
+        return open(settings, new JavaMigration[0]);
+    }
+
+    /** The same, and fills the reference rows from these files if others are in them. */
+    public static Database open(DatabaseSettings settings, TableFiles reference) {
+        return open(settings, new ReferenceMigration(reference));
+    }
+
+    private static Database open(DatabaseSettings settings, JavaMigration... more) {
         HikariDataSource pool = new HikariDataSource(config(settings));
         try {
-            migrate(pool);
+            migrate(pool, more);
             return new Database(pool);
         } catch (RuntimeException e) {
             pool.close();
@@ -91,10 +102,11 @@ public final class Database implements AutoCloseable {
         return config;
     }
 
-    private static void migrate(DataSource pool) {
+    private static void migrate(DataSource pool, JavaMigration... more) {
         Flyway.configure()
                 .dataSource(pool)
                 .locations("classpath:db/migration")
+                .javaMigrations(more)
                 .load()
                 .migrate();
     }

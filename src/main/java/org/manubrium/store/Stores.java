@@ -17,7 +17,8 @@ public final class Stores {
             Attempt.class,
             StoredEvent.class,
             StoredMark.class,
-            AuditEntry.class);
+            AuditEntry.class,
+            ReferenceRow.class);
 
     private final Handle handle;
 
@@ -43,6 +44,10 @@ public final class Stores {
 
     public AuditStore audit() {
         return new AuditStore(handle);
+    }
+
+    public ReferenceStore reference() {
+        return new ReferenceStore(handle);
     }
 
     public CaseStore cases() {

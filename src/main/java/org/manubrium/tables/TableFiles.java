@@ -86,6 +86,14 @@ public final class TableFiles {
         return List.copyOf(found);
     }
 
+    /** Every row of every table as it is written, in the order of the index. */
+    public List<Cells> cells() {
+        List<Cells> found = new ArrayList<>();
+        filesOf.forEach((table, files) -> files.forEach(file -> csv(file)
+                .forEach(row -> found.add(new Cells(table, file, row.getStartingLineNumber(), row.getFieldsAsMap())))));
+        return List.copyOf(found);
+    }
+
     /** SHA-256 over every file's path and text. */
     public String hash() {
         try {
