@@ -128,6 +128,6 @@ final class Application implements AutoCloseable {
         }
         return settings.url()
                 .map(url -> DatabaseSettings.at(url, settings.poolSize()))
-                .orElseGet(() -> DatabaseSettings.inFolder(settings.data(), settings.poolSize()));
+                .orElseGet(() -> DatabaseSettings.inFolder(DataFolder.ready(settings.data()), settings.poolSize()));
     }
 }
