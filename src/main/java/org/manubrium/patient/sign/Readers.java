@@ -16,6 +16,9 @@ public final class Readers {
                 new PowerReader(examination),
                 new FeelingReader(examination),
                 new PupilReader(),
-                new LidReader());
+                new LidReader(),
+                new WhisperReader(),
+                new ForkReader(),
+                new InspectionReader());
     }
 }

@@ -3,6 +3,7 @@ package org.manubrium.patient.sign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.manubrium.anatomy.Lesion;
 import org.manubrium.anatomy.Onset;
 import org.manubrium.anatomy.Side;
@@ -44,6 +45,14 @@ record Bedside(Body body) {
     /** The same person with one quantity moved by so much. */
     Bedside shift(String quantity, double by) {
         return ailing(new Ailment(quantity, false, List.of(), Map.of(quantity, by)));
+    }
+
+    /** The same person with a tabled condition at its usual level and onset, in full. */
+    Bedside condition(String id, Side side) {
+        var condition = REFERENCE.conditions().condition(id).orElseThrow();
+        return ailing(REFERENCE
+                .conditions()
+                .ailment(condition, side, condition.levels().stream().findFirst(), 1, Optional.empty()));
     }
 
     Bedside ailing(Ailment ailment) {
