@@ -24,4 +24,4 @@ export const amountText = (amount, digits = 1) =>
 
 /** The patient's words and what the hand feels, side by side. */
 export const wordsText = (probes) =>
-  probes.filter((probe) => probe.shown.words).map((probe) => [sideText(probe.side), probe.shown.words].filter(Boolean).join(": ")).join("; ");
+  probes.filter((probe) => probe.shown.words).map((probe) => [sideText(probe.side), probe.shown.words].filter(Boolean).join(": ")).join(" ");
