@@ -14,6 +14,7 @@ public record Reference(
         Physiology physiology,
         Conditions conditions,
         Signs signs,
+        MarkingTables marking,
         List<NextStep> nextSteps,
         List<Source> sources,
         String hash) {}

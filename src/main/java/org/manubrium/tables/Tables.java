@@ -43,7 +43,15 @@ public final class Tables {
         Signs signs =
                 new Signs(examination, Readers.all(examination), new Meanings(patient.meaningTerms(), examination));
         return new Reference(
-                anatomy, examination, physiology, conditions, signs, nextSteps(files), sources, files.hash());
+                anatomy,
+                examination,
+                physiology,
+                conditions,
+                signs,
+                new MarkingRows(files).read(),
+                nextSteps(files),
+                sources,
+                files.hash());
     }
 
     private static List<NextStep> nextSteps(TableFiles files) {

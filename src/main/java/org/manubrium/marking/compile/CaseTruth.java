@@ -28,5 +28,9 @@ public record CaseTruth(
      *
      * @param place one of the manoeuvre's places, blank for all
      */
-    public record EssentialChoice(String manoeuvre, String place, boolean essential, String reason) {}
+    public record EssentialChoice(String manoeuvre, String place, boolean essential, String reason) {
+        boolean touches(String otherManoeuvre, String otherPlace) {
+            return manoeuvre.equals(otherManoeuvre) && (place.isBlank() || place.equals(otherPlace));
+        }
+    }
 }

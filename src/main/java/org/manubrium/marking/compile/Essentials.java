@@ -6,77 +6,96 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
 import org.manubrium.marking.key.KeyLine.Necessity;
 
 /**
  * Chooses on which manoeuvres a case turns. A manoeuvre tells the patient from a rival when their readings differ on either
- * side. Again and again the one is taken that tells the patient from most rivals that still need it, per second, ties in
- * table order, until each rival is told apart by two (or by as many as there are). Each taken one is a {@link Unit}: both
- * sides of a manoeuvre, at one point if it is done at points.
+ * side. Each rival is to be told apart once in every system in which it can be (reflexes, power, feeling …), because one
+ * sign may be a slip and signs of several systems agree only in the truth; twice where there is only one system. Again and
+ * again the manoeuvre is taken that meets most of these needs per second, ties in table order. What is not done in
+ * every examination, and a point of the skin without a root of its own, is taken only for what nothing else tells. What is taken is a {@link Unit}: both sides of a manoeuvre,
+ * at one point if it is done at points.
  */
 final class Essentials {
-    private static final int TWICE = 2;
+    /**
+     * What is chosen as one.
+     *
+     * @param plain whether it is looked at first
+     * @param tells the places, in the list of rivals, of those it tells from the patient
+     */
+    record Unit(String manoeuvre, String place, String system, boolean plain, int seconds, List<Integer> tells) {}
 
-    /** What is chosen as one. {@code tells} are the places of the rivals in the list of rivals. */
-    record Unit(String manoeuvre, String place, int seconds, List<Integer> tells) {}
+    private record Need(int rival, String system) {}
 
     private final List<String> rivals;
 
-    /** @param rivals the names of the rivals, the healthy person among them */
+    /** @param rivals the names of the rivals, the person without the illness among them */
     Essentials(List<String> rivals) {
         this.rivals = rivals;
     }
 
-    /** The reason for each unit that is essential; units in table order. */
+    /** Which units are essential, or were decided not to be, and why. */
     Map<Unit, Necessity> choose(List<Unit> units, List<EssentialChoice> choices) {
         Map<Unit, Necessity> found = new LinkedHashMap<>();
         cover(units).forEach(unit -> found.put(unit, new Necessity(true, reason(unit))));
         for (Unit unit : units) {
             choices.stream()
-                    .filter(c -> c.manoeuvre().equals(unit.manoeuvre())
-                            && (c.place().isBlank() || c.place().equals(unit.place())))
+                    .filter(choice -> choice.touches(unit.manoeuvre(), unit.place()))
                     .reduce((first, last) -> last)
-                    .ifPresent(
-                            c -> found.put(unit, new Necessity(c.essential(), "The educator's choice: " + c.reason())));
+                    .ifPresent(choice -> found.put(
+                            unit, new Necessity(choice.essential(), "The educator's choice: " + choice.reason())));
         }
         return found;
     }
 
     private List<Unit> cover(List<Unit> units) {
-        int[] needed = needed(units);
-        List<Unit> left = new ArrayList<>(units);
+        Map<Need, Integer> needs = needs(units);
         List<Unit> taken = new ArrayList<>();
-        Optional<Unit> best = best(left, needed);
-        while (best.isPresent()) {
-            Unit unit = best.get();
-            unit.tells().forEach(rival -> needed[rival] = Math.max(0, needed[rival] - 1));
-            taken.add(unit);
-            left.remove(unit);
-            best = best(left, needed);
-        }
+        take(units.stream().filter(Unit::plain).toList(), needs, taken);
+        take(units, needs, taken);
         return taken;
     }
 
-    private int[] needed(List<Unit> units) {
-        return IntStream.range(0, rivals.size())
-                .map(rival -> (int) Math.min(
-                        TWICE,
-                        units.stream().filter(u -> u.tells().contains(rival)).count()))
-                .toArray();
+    private Map<Need, Integer> needs(List<Unit> units) {
+        Map<Need, Integer> needs = new LinkedHashMap<>();
+        for (int rival = 0; rival < rivals.size(); rival++) {
+            int one = rival;
+            List<Unit> telling =
+                    units.stream().filter(u -> u.tells().contains(one)).toList();
+            List<String> systems = telling.stream().map(Unit::system).distinct().toList();
+            int times = systems.size() == 1 ? Math.min(2, telling.size()) : 1;
+            systems.forEach(system -> needs.put(new Need(one, system), times));
+        }
+        return needs;
+    }
+
+    private static void take(List<Unit> units, Map<Need, Integer> needs, List<Unit> taken) {
+        Optional<Unit> best = best(units, needs, taken);
+        while (best.isPresent()) {
+            Unit unit = best.get();
+            met(unit, needs).forEach(need -> needs.merge(need, -1, Integer::sum));
+            taken.add(unit);
+            best = best(units, needs, taken);
+        }
     }
 
     /** The unit worth most per second; of equals the first. */
-    private static Optional<Unit> best(List<Unit> units, int[] needed) {
+    private static Optional<Unit> best(List<Unit> units, Map<Need, Integer> needs, List<Unit> taken) {
         return units.stream()
-                .filter(unit -> worth(unit, needed) > 0)
-                .min(Comparator.comparingDouble((Unit unit) -> -worth(unit, needed)));
+                .filter(unit -> !taken.contains(unit) && worth(unit, needs) > 0)
+                .min(Comparator.comparingDouble((Unit unit) -> -worth(unit, needs)));
     }
 
-    private static double worth(Unit unit, int[] needed) {
-        long told = unit.tells().stream().filter(rival -> needed[rival] > 0).count();
-        return told / (double) Math.max(1, unit.seconds());
+    private static double worth(Unit unit, Map<Need, Integer> needs) {
+        return met(unit, needs).size() / (double) Math.max(1, unit.seconds());
+    }
+
+    private static List<Need> met(Unit unit, Map<Need, Integer> needs) {
+        return unit.tells().stream()
+                .map(rival -> new Need(rival, unit.system()))
+                .filter(need -> needs.getOrDefault(need, 0) > 0)
+                .toList();
     }
 
     private String reason(Unit unit) {

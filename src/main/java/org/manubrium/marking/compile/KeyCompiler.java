@@ -42,7 +42,7 @@ public final class KeyCompiler {
     }
 
     public CompiledKey compile(CaseTruth truth) {
-        Rivals rivals = new Rivals(signs, truth);
+        Rivals rivals = new Rivals(signs, conventions, truth);
         Map<Unit, Necessity> chosen = new Essentials(rivals.names()).choose(rivals.units(), truth.choices());
         LineMaker maker = new LineMaker(signs, conventions, meant, truth.body(), rivals.patient());
         List<KeyLine> lines = new ArrayList<>();
@@ -59,19 +59,24 @@ public final class KeyCompiler {
     }
 
     private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {
-        List<Pathway> pathways = lines.stream()
-                .filter(line -> line.forms().stream().anyMatch(form -> !form.normal()))
-                .flatMap(line -> maker.strands(line.item()).stream())
-                .map(Strand::pathway)
-                .toList();
         List<Diagnosis> differential = Stream.concat(
                         truth.truths().stream(), truth.rivals().stream().map(CaseTruth.Rival::diagnosis))
                 .toList();
         return new ConclusionKey(
-                maker.sites().of(truth.body().ailments(), pathways),
+                maker.sites().of(truth.body().ailments(), abnormal(lines, false, maker), abnormal(lines, true, maker)),
                 truth.truths(),
                 differential,
                 truth.next(),
                 BY_DESIGN);
+    }
+
+    /** The pathways of the abnormal items, or of those only that are essential. */
+    private static List<Pathway> abnormal(List<KeyLine> lines, boolean essential, LineMaker maker) {
+        return lines.stream()
+                .filter(line -> line.necessity().essential() || !essential)
+                .filter(line -> line.forms().stream().anyMatch(form -> !form.normal()))
+                .flatMap(line -> maker.strands(line.item()).stream())
+                .map(Strand::pathway)
+                .toList();
     }
 }

@@ -56,7 +56,7 @@ final class LineMaker {
                 readings.of(manoeuvre, item),
                 forms.of(manoeuvre, sign),
                 forms.published(manoeuvre, item),
-                site(item, sign),
+                necessity.essential() ? site(item, sign) : SiteKey.NONE,
                 meant.of(sign),
                 new Origin(manoeuvre.source(), manoeuvre.confidence()));
     }

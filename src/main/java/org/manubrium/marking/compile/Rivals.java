@@ -11,6 +11,7 @@ import org.manubrium.examination.Place;
 import org.manubrium.examination.PlaceMode;
 import org.manubrium.examination.Variant;
 import org.manubrium.marking.compile.Essentials.Unit;
+import org.manubrium.marking.convention.Conventions;
 import org.manubrium.marking.key.Showing;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
@@ -19,12 +20,14 @@ import org.manubrium.patient.sign.Signs;
 /** The patient beside everything the patient must be told apart from. */
 final class Rivals {
     private final Signs signs;
+    private final Conventions conventions;
     private final Look patient;
     private final List<Look> others = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
 
-    Rivals(Signs signs, CaseTruth truth) {
+    Rivals(Signs signs, Conventions conventions, CaseTruth truth) {
         this.signs = signs;
+        this.conventions = conventions;
         this.patient = new Look(signs, truth.body());
         truth.rivals().forEach(rival -> add(rival.diagnosis().name(), rival.body()));
         List<Ailment> old =
@@ -65,7 +68,10 @@ final class Rivals {
                 .filter(rival -> items.stream().anyMatch(item -> usuallyTold(manoeuvre, item, others.get(rival))))
                 .boxed()
                 .toList();
-        return new Unit(manoeuvre.id(), place, manoeuvre.seconds() * (manoeuvre.sided() ? 2 : 1), tells);
+        boolean plain = manoeuvre.when().equals("always")
+                && (place.isEmpty() || !conventions.published(place).isEmpty());
+        int seconds = manoeuvre.seconds() * (manoeuvre.sided() ? 2 : 1);
+        return new Unit(manoeuvre.id(), place, manoeuvre.system(), plain, seconds, tells);
     }
 
     static List<Item> items(Manoeuvre manoeuvre, String place) {

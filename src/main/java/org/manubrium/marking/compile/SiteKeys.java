@@ -22,17 +22,23 @@ final class SiteKeys {
 
     /** The damaged sites on the pathways of one sign. */
     SiteKey on(Collection<Pathway> pathways, Collection<Site> damaged) {
-        return damaged.isEmpty() ? SiteKey.NONE : key(new SiteMap(pathways), new LinkedHashSet<>(damaged));
+        SiteMap map = new SiteMap(pathways);
+        return damaged.isEmpty() ? SiteKey.NONE : key(map, map, new LinkedHashSet<>(damaged));
     }
 
-    /** One key for each new ailment that damages a site. */
-    List<SiteKey> of(List<Ailment> ailments, Collection<Pathway> pathways) {
+    /**
+     * One key for each new ailment that damages a site.
+     *
+     * @param pathways along which steps are counted; {@code drawn} are those to be drawn
+     */
+    List<SiteKey> of(List<Ailment> ailments, Collection<Pathway> pathways, Collection<Pathway> drawn) {
         SiteMap map = new SiteMap(pathways);
+        SiteMap drawing = new SiteMap(drawn);
         return ailments.stream()
                 .filter(ailment -> !ailment.old())
                 .map(SiteKeys::damaged)
                 .filter(sites -> !sites.isEmpty())
-                .map(sites -> key(map, sites))
+                .map(sites -> key(map, drawing, sites))
                 .toList();
     }
 
@@ -43,13 +49,12 @@ final class SiteKeys {
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private SiteKey key(SiteMap map, Set<Site> truth) {
-        String place = gazetteer
-                .naming(truth)
-                .orElseGet(() -> truth.stream().map(Site::toString).collect(Collectors.joining("; ")));
+    private SiteKey key(SiteMap map, SiteMap drawing, Set<Site> truth) {
+        String sites = truth.stream().map(Site::toString).collect(Collectors.joining("; "));
+        String place = truth.size() == 1 ? sites : gazetteer.naming(truth).orElse(sites);
         return new SiteKey(
                 place,
                 gazetteer.near(map.around(truth), truth),
-                map.sites().stream().map(Site::toString).toList());
+                drawing.sites().stream().map(Site::toString).toList());
     }
 }

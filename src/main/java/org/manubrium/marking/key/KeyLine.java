@@ -12,7 +12,7 @@ import org.manubrium.examination.Item;
  * @param questions what is asked of it: normal, roots, site, means
  * @param forms one for each convention
  * @param published root sets that are in print, whoever teaches them
- * @param site where its pathway is damaged; {@link SiteKey#NONE} when nothing on it is
+ * @param site where its pathway is damaged; {@link SiteKey#NONE} when nothing on it is, or when it is not essential
  */
 public record KeyLine(
         Item item,

@@ -1,0 +1,11 @@
+package org.manubrium.tables;
+
+import java.util.List;
+import org.manubrium.marking.Weights;
+import org.manubrium.marking.compile.RelatedTerm;
+import org.manubrium.marking.convention.Conventions;
+import org.manubrium.marking.key.HarmRule;
+
+/** The rows from which keys are compiled and attempts are marked; {@code weights} are those that hold unless others are set. */
+public record MarkingTables(
+        Conventions conventions, List<RelatedTerm> related, List<HarmRule> harms, Weights weights) {}
