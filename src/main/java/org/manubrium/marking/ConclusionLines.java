@@ -33,7 +33,7 @@ final class ConclusionLines {
             lines.add(line(
                     "differential",
                     "What ails the patient",
-                    named,
+                    named.stream().map(n -> spelled(n, key)).toList(),
                     truth,
                     key,
                     () -> DifferentialRule.credit(Guess.parse(named), key.truths())));
@@ -62,6 +62,18 @@ final class ConclusionLines {
             lines.add(line(
                     "site", asked, said, "nowhere", key, () -> Credit.none("A lesion was named where there is none.")));
         }
+    }
+
+    /** A guess by the diagnosis's name, with its confidence. */
+    private static String spelled(String named, ConclusionKey key) {
+        Guess guess = Guess.parse(named);
+        String name = key.differential().stream()
+                .filter(diagnosis -> diagnosis.accepts(guess.diagnosis()))
+                .map(Diagnosis::name)
+                .findFirst()
+                .orElse(guess.diagnosis());
+        return name
+                + (guess.confidence().isPresent() ? " (" + guess.confidence().getAsInt() + " per cent)" : "");
     }
 
     private List<String> said(String question) {

@@ -79,12 +79,17 @@ final class SiteMap {
             next.computeIfAbsent(at.site(), s -> new LinkedHashSet<>());
             return new Ends(Set.of(at.site()), Set.of(at.site()));
         }
-        return pathway instanceof Pathway.Series series ? inSeries(series) : inParallel((Pathway.Parallel) pathway);
+        if (pathway instanceof Pathway.Stretch stretch) {
+            return inSeries(stretch.sitesPassed().stream().map(Pathway::at).toList());
+        }
+        return pathway instanceof Pathway.Series series
+                ? inSeries(series.parts())
+                : inParallel((Pathway.Parallel) pathway);
     }
 
-    private Ends inSeries(Pathway.Series series) {
+    private Ends inSeries(List<Pathway> parts) {
         Ends whole = new Ends(Set.of(), Set.of());
-        for (Pathway part : series.parts()) {
+        for (Pathway part : parts) {
             Ends ends = lay(part);
             if (!ends.first.isEmpty()) {
                 join(whole.last, ends.first);
