@@ -112,8 +112,12 @@ public final class Meanings {
             }
         }
         for (String quantity : reader.quantities(body, manoeuvre, probe)) {
-            if (ailments.stream().anyMatch(a -> a.shifts().getOrDefault(quantity, 0.0) != 0)) {
+            double shift = ailments.stream()
+                    .mapToDouble(a -> a.shifts().getOrDefault(quantity, 0.0))
+                    .sum();
+            if (shift != 0) {
                 strands.add(quantity);
+                strands.add((shift > 0 ? "more " : "less ") + quantity);
                 strands.add(Quantity.family(quantity));
             }
         }
