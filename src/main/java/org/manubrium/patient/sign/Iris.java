@@ -17,7 +17,7 @@ import org.manubrium.patient.Physiology;
  */
 record Iris(
         PupilSize size,
-        Physiology numbers,
+        Fixed fixed,
         double open,
         double resting,
         double light,
@@ -41,7 +41,7 @@ record Iris(
         double unchecked = direct * (1 - body.conduction(paths.inhibition()));
         return new Iris(
                 size,
-                numbers,
+                Fixed.of(numbers),
                 open,
                 shrink(small, unchecked, size, numbers, "pupil.unchecked"),
                 direct + astray * numbers.constant("pupil.tonic.light"),
@@ -70,17 +70,28 @@ record Iris(
      */
     double target(double healthy, double nearShare) {
         double narrowed = resting * (1 - light * (1 - healthy / open));
-        double droop = numbers.constant("pupil.unsupported.light")
-                + size.share(narrowed)
-                        * (numbers.constant("pupil.unsupported.dark") - numbers.constant("pupil.unsupported.light"));
+        double droop = fixed.droopLight + size.share(narrowed) * (fixed.droopDark - fixed.droopLight);
         double supported = narrowed * (1 - unsupported * droop) * (1 - near * nearShare);
-        return Math.max(numbers.constant("pupil.least"), Math.min(numbers.constant("pupil.most"), supported + offset));
+        return Math.max(fixed.least, Math.min(fixed.most, supported + offset));
     }
 
     /** The next size, a step of time further on the way to the target; narrowing is quicker than widening. */
     double step(double now, double target, boolean lookingNear, double seconds) {
-        double narrowing = lookingNear ? secondsNear : numbers.constant("pupil.seconds.narrow");
+        double narrowing = lookingNear ? secondsNear : fixed.secondsNarrow;
         double lag = target < now ? narrowing : secondsWide;
         return now + (target - now) * (1 - Math.exp(-seconds / lag));
+    }
+
+    /** What is the same in every iris, read once: a simulation asks a thousand times. */
+    record Fixed(double least, double most, double droopLight, double droopDark, double secondsNarrow) {
+
+        static Fixed of(Physiology numbers) {
+            return new Fixed(
+                    numbers.constant("pupil.least"),
+                    numbers.constant("pupil.most"),
+                    numbers.constant("pupil.unsupported.light"),
+                    numbers.constant("pupil.unsupported.dark"),
+                    numbers.constant("pupil.seconds.narrow"));
+        }
     }
 }

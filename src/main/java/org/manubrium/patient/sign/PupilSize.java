@@ -18,7 +18,8 @@ final class PupilSize {
     private final double years;
     private final double personal;
     private final double darkness;
-    private final double brightness;
+    private final double dark;
+    private final double bright;
 
     PupilSize(Physiology numbers, Person person) {
         this.sizes = Line.read(numbers, "pupil.size", SIZES);
@@ -27,7 +28,8 @@ final class PupilSize {
         this.personal =
                 1 + numbers.constant("pupil.spread") * person.variation().of("pupil-size");
         this.darkness = numbers.constant("pupil.light.dark");
-        this.brightness = numbers.constant("pupil.light.bright");
+        this.dark = at(darkness);
+        this.bright = at(numbers.constant("pupil.light.bright"));
     }
 
     double at(double lux) {
@@ -36,12 +38,11 @@ final class PupilSize {
     }
 
     double dark() {
-        return at(darkness);
+        return dark;
     }
 
     /** Where a size lies between that in bright light, 0, and that in the dark, 1. */
     double share(double millimetres) {
-        double bright = at(brightness);
-        return Math.max(0, Math.min(1, (millimetres - bright) / (dark() - bright)));
+        return Math.max(0, Math.min(1, (millimetres - bright) / (dark - bright)));
     }
 }

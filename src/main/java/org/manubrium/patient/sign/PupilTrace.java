@@ -58,6 +58,8 @@ record PupilTrace(List<Double> right, List<Double> left) {
         private final double escapeSeconds;
         private final double rested;
         private double adapted;
+        private Spell lit;
+        private double steady;
 
         Run(Body body, Eyes eyes, Spell before, List<Spell> spells) {
             Physiology numbers = body.physiology();
@@ -70,6 +72,8 @@ record PupilTrace(List<Double> right, List<Double> left) {
             this.escape = numbers.constant("pupil.escape");
             this.escapeSeconds = numbers.constant("pupil.escape-seconds");
             this.rested = eyes.healthy(before.right(), before.left());
+            this.lit = before;
+            this.steady = rested;
         }
 
         PupilTrace trace() {
@@ -94,7 +98,10 @@ record PupilTrace(List<Double> right, List<Double> left) {
 
         private double healthy(double time) {
             Spell spell = spell(time);
-            double steady = eyes.healthy(spell.right(), spell.left());
+            if (!spell.equals(lit)) {
+                lit = spell;
+                steady = eyes.healthy(spell.right(), spell.left());
+            }
             double narrowed = Math.max(0, rested - steady);
             adapted += (narrowed - adapted) * SECONDS / escapeSeconds;
             return steady + escape * Math.min(adapted, narrowed);

@@ -19,6 +19,8 @@ public final class Readers {
                 new LidReader(),
                 new WhisperReader(),
                 new ForkReader(),
-                new InspectionReader());
+                new InspectionReader(),
+                new NeckVeinReader(),
+                new PressureReader());
     }
 }

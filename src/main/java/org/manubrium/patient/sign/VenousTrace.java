@@ -1,0 +1,60 @@
+package org.manubrium.patient.sign;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.manubrium.appearance.Appearance;
+import org.manubrium.patient.Body;
+
+/**
+ * The top of the venous column over time as it is seen in the neck, in millimetres above the sternal angle.
+ *
+ * @param shift by how many centimetres something moves the column's mean at each moment
+ */
+record VenousTrace(Body body, double angle, double seconds, double stepMs, DoubleUnaryOperator shift) {
+
+    Appearance.Curve column() {
+        VenousColumn column = VenousColumn.of(body);
+        VenousWave wave = VenousWave.of(body);
+        Beats beats = beats();
+        double mean = times().map(t -> wave.at(beats, t)).average().orElseThrow();
+        return curve("column", "mm", t -> {
+            double height = column.height(angle) + shift.applyAsDouble(t) + (wave.at(beats, t) - mean) / 10;
+            return 10 * column.seen(height, angle);
+        });
+    }
+
+    /** The movement of the skin over the artery on the other side of the neck. */
+    Appearance.Curve carotid() {
+        Beats beats = beats();
+        return curve("carotid", "mm", beats::pulse);
+    }
+
+    Appearance.Curve curve(String name, String unit, DoubleUnaryOperator amount) {
+        List<Double> samples = times().map(amount)
+                .map(x -> Math.round(x * 100) / 100.0)
+                .boxed()
+                .toList();
+        return new Appearance.Curve(name, unit, stepMs, samples);
+    }
+
+    List<Appearance.Measure> marks() {
+        VenousColumn column = VenousColumn.of(body);
+        return List.of(
+                new Appearance.Measure("head of the bed", angle, "degrees"),
+                new Appearance.Measure("clavicle", tenth(column.clavicle(angle)), "cm above the sternal angle"),
+                new Appearance.Measure("jaw", tenth(column.jaw(angle)), "cm above the sternal angle"));
+    }
+
+    private static double tenth(double centimetres) {
+        return Math.round(centimetres * 10) / 10.0;
+    }
+
+    private Beats beats() {
+        return Beats.of(body, Circulation.lying(body).rate(), seconds);
+    }
+
+    private java.util.stream.DoubleStream times() {
+        return IntStream.range(0, (int) Math.round(seconds * 1000 / stepMs)).mapToDouble(i -> i * stepMs / 1000);
+    }
+}
