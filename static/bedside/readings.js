@@ -48,8 +48,8 @@ const CONTROLS = {
     }),
     from: (given) => given?.grade,
   }),
-  measured: (reading, legend, pick) => ({
-    control: new NumberRow({ legend, unit: reading.unit, pick: (number) => pick({ value: number, unit: reading.unit }) }),
+  measured: (reading, legend, pick, unit = reading.unit) => ({
+    control: new NumberRow({ legend, unit, pick: (number) => pick({ value: number, unit }) }),
     from: (given) => given?.value,
   }),
   chosen: (reading, legend, pick) => ({
@@ -103,7 +103,7 @@ export class Readings {
     if (!this.#controls.has(name)) {
       const legend = [place && nameIn(this.manoeuvre.places, place), side === "none" ? "" : side].filter(Boolean).join(", ");
       const made = CONTROLS[this.manoeuvre.reading.kind](this.manoeuvre.reading, legend || ASKED[this.manoeuvre.reading.kind], (reading) =>
-        this.record(side, place, reading),
+        this.record(side, place, reading), this.manoeuvre.places?.find(({ id }) => id === place)?.unit,
       );
       made.control.node.classList.toggle("alone", !legend);
       this.#controls.set(name, made);

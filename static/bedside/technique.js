@@ -2,7 +2,7 @@
 
 import { OneOf } from "./chips.js";
 import { el } from "./dom.js";
-import { inOrder, nameIn } from "./words.js";
+import { capital, inOrder, nameIn } from "./words.js";
 
 const CLICK_AGAIN_AFTER = 400;
 
@@ -27,6 +27,7 @@ export class Technique {
       "div",
       { class: "technique" },
       manoeuvre.technique ? el("p", { class: "how" }, manoeuvre.technique) : "",
+      manoeuvre.goesWrong ? el("p", { class: "how" }, el("b", {}, "What goes wrong: "), manoeuvre.goesWrong) : "",
       cautions(manoeuvre.cautions),
       this.elsewhere,
       this.doing,
@@ -40,9 +41,16 @@ export class Technique {
 
   #variant({ id, name, choices }) {
     this.#technique[id] = choices[0].id;
-    const control = new OneOf({ legend: name, options: choices, pick: (chosen) => (this.#technique[id] = chosen) });
+    const how = el("p", { class: "hint" });
+    const tell = (chosen) => (how.textContent = choices.find((choice) => choice.id === chosen)?.how ?? "");
+    const pick = (chosen) => {
+      this.#technique[id] = chosen;
+      tell(chosen);
+    };
+    const control = new OneOf({ legend: capital(name), options: choices, pick });
     control.chosen = choices[0].id;
-    return control.node;
+    tell(choices[0].id);
+    return el("div", { class: "variant" }, control.node, how);
   }
 
   #points() {

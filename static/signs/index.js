@@ -5,9 +5,10 @@
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
 import { clonus } from "./clonus.js";
+import { cuff } from "./cuff.js";
 import { lids } from "./lids.js";
 import { neckVeins } from "./neck-veins.js";
-import { pulsePressure } from "./pulse-pressure.js";
+import { pulse } from "./pulse.js";
 import { pupils } from "./pupils.js";
 import { resistedMovement } from "./resisted-movement.js";
 import { skinTouch } from "./skin-touch.js";
@@ -24,7 +25,8 @@ const DRAWINGS = {
   pupils,
   lids,
   "neck-veins": neckVeins,
-  "pulse-pressure": pulsePressure,
+  pulse,
+  cuff,
 };
 
 const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");

@@ -3,18 +3,14 @@
 import { el, put } from "../bedside/dom.js";
 import { heightAt, lengthMs, peak } from "./curve.js";
 import { eyes } from "./eyes.js";
-import { amountText, curvesOf, latestBySide, measuresOf, sideText } from "./latest.js";
+import { amountText, curvesOf, latestBySide, sideText } from "./latest.js";
+import { moments as momentsOf, nowDone, throughout } from "./moments.js";
 import { Player } from "./player.js";
 import { Trace } from "./trace.js";
 
 const EYES = ["right", "left"];
 const WIDEST_MM = 8;
 
-/** What the examiner does, and from when: measures in seconds are moments, the others hold throughout. */
-const momentsOf = (probe) => measuresOf(probe).filter(({ unit }) => unit === "s").map(({ label, amount }) => ({ ms: amount * 1000, text: label.replace(/ from$/, "") }));
-const throughout = (probe) => measuresOf(probe).filter(({ unit }) => unit !== "s").map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ");
-
-const nowDone = (moments, ms) => moments.filter((moment) => moment.ms <= ms).at(-1)?.text ?? "";
 const litEye = (text) => EYES.find((side) => text.includes(`torch on the ${side}`));
 
 const seriesOf = (probe) => EYES.map((side) => ({ side, name: side, curve: curvesOf(probe).find(({ name }) => name === side) })).filter(({ curve }) => curve);

@@ -6,9 +6,12 @@ import { heightAt, highest, lengthMs, lowest } from "./curve.js";
 import { amountText } from "./latest.js";
 import { between, roundStep, ticks } from "./scale.js";
 
-const HEIGHT = 220;
+const TALL = 220;
+const SHORT = 120;
 const PAD = { top: 26, right: 46, bottom: 26, left: 40 };
 const LABEL_GAP = 15;
+/** From here on, in milliseconds, time is written in seconds. */
+const LONG = 3000;
 const NARROWEST = 270;
 const WIDEST = 640;
 
@@ -16,25 +19,25 @@ const path = (curve, x, y) =>
   curve.samples.map((height, index) => `${index ? "L" : "M"}${x(index * curve.stepMs).toFixed(1)} ${y(height).toFixed(1)}`).join("");
 
 /** Names at the ends of the lines, pushed apart where they would lie on each other. */
-function names(series, x, y) {
+function names(series, x, y, foot) {
   const ends = series.map(({ name, curve }) => ({ name, at: y(curve.samples.at(-1)) })).sort((one, other) => one.at - other.at);
   for (let i = 1; i < ends.length; i++) ends[i].at = Math.max(ends[i].at, ends[i - 1].at + LABEL_GAP);
-  const over = Math.max(0, (ends.at(-1)?.at ?? 0) - (HEIGHT - PAD.bottom - 2));
+  const over = Math.max(0, (ends.at(-1)?.at ?? 0) - (foot - 2));
   return ends.map(({ name, at }) => svg("text", { class: "trace-name", x: x + 6, y: at - over + 4 }, name));
 }
 
-function grid(x, y, [from, to], [low, high], unit, width) {
+function grid(x, y, [from, to], [low, high], unit, { width, height }) {
   const across = ticks(from, to, roundStep(to - from, width < 420 ? 4 : 8));
-  const up = ticks(low, high, roundStep(high - low, 4));
-  const inSeconds = to > 3000;
+  const up = ticks(low, high, roundStep(high - low, height < TALL ? 2 : 4));
+  const inSeconds = to > LONG;
   const timeText = (ms) => (inSeconds ? amountText(ms / 1000) : amountText(ms));
   return [
-    ...across.map((ms) => svg("path", { class: "grid", d: `M${x(ms)} ${PAD.top}V${HEIGHT - PAD.bottom}` })),
-    ...across.map((ms) => svg("text", { class: "tick", x: x(ms), y: HEIGHT - 8, "text-anchor": "middle" }, timeText(ms))),
+    ...across.map((ms) => svg("path", { class: "grid", d: `M${x(ms)} ${PAD.top}V${height - PAD.bottom}` })),
+    ...across.map((ms) => svg("text", { class: "tick", x: x(ms), y: height - 8, "text-anchor": "middle" }, timeText(ms))),
     ...up.map((height) => svg("path", { class: height === 0 ? "grid zero" : "grid", d: `M${PAD.left} ${y(height)}H${width - PAD.right}` })),
     ...up.map((height) => svg("text", { class: "tick", x: PAD.left - 6, y: y(height) + 4, "text-anchor": "end" }, amountText(height))),
     svg("text", { class: "tick", x: PAD.left - 34, y: 13 }, unit),
-    svg("text", { class: "tick", x: width - 2, y: HEIGHT - 8, "text-anchor": "end" }, inSeconds ? "s" : "ms"),
+    svg("text", { class: "tick", x: width - 2, y: height - 8, "text-anchor": "end" }, inSeconds ? "s" : "ms"),
   ];
 }
 
@@ -43,28 +46,34 @@ export class Trace {
    * @param series [{name, side, curve}] to be drawn on one pair of axes, all of one unit
    * @param low, high the heights that the axis shows at least
    * @param marks  [{ms}] moments to be marked at the foot
+   * @param ticks  moments, in milliseconds, at which something is heard
+   * @param also   (ms) => what else the stop-watch says there
+   * @param short  half as tall, for a curve that goes with another
    * @param from   what the time runs from, such as "the tap"
    * @param watch  (ms) => the stop-watch was moved; false for a trace without a stop-watch
    */
-  constructor(host, { series, low = 0, high = 1, from, watch, marks = [] }) {
+  constructor(host, { series, low = 0, high = 1, from, watch, marks = [], ticks: sounds = [], short = false, also }) {
     this.series = series;
     this.from = from;
+    this.also = also ?? (() => "");
+    this.height = short ? SHORT : TALL;
     this.end = Math.max(...series.map(({ curve }) => lengthMs(curve)));
     const [{ curve }] = series;
     this.unit = curve.unit;
     const width = Math.min(Math.max(host.clientWidth || WIDEST, NARROWEST), WIDEST);
     const span = [Math.min(low, ...series.map((one) => lowest(one.curve))), Math.max(high, ...series.map((one) => highest(one.curve)))];
     this.x = between(0, this.end, PAD.left, width - PAD.right);
-    this.y = between(...span, HEIGHT - PAD.bottom, PAD.top);
+    this.y = between(...span, this.height - PAD.bottom, PAD.top);
     this.cursor = svg("path", { class: "stop-watch", d: "", hidden: true });
     this.reading = svg("text", { class: "stop-watch-text", y: 14 });
     this.drawing = svg(
       "svg",
-      { class: "trace", viewBox: `0 0 ${width} ${HEIGHT}`, width, height: HEIGHT, "aria-hidden": "true" },
-      ...grid(this.x, this.y, [0, this.end], span, this.unit, width),
+      { class: "trace", viewBox: `0 0 ${width} ${this.height}`, width, height: this.height, "aria-hidden": "true" },
+      ...grid(this.x, this.y, [0, this.end], span, this.unit, { width, height: this.height }),
       ...series.map((one) => svg("path", { class: `curve ${one.side}`, d: path(one.curve, this.x, this.y) })),
-      ...marks.map(({ ms }) => svg("path", { class: "moment", d: `M${this.x(ms)} ${HEIGHT - PAD.bottom}l-4 7h8Z` })),
-      ...names(series, width - PAD.right, this.y),
+      ...marks.map(({ ms }) => svg("path", { class: "moment", d: `M${this.x(ms)} ${this.height - PAD.bottom}l-4 7h8Z` })),
+      ...sounds.map((ms) => svg("path", { class: "sound", d: `M${this.x(ms)} ${PAD.top}v12` })),
+      ...names(series, width - PAD.right, this.y, this.height - PAD.bottom),
       this.cursor,
       this.reading,
     );
@@ -100,16 +109,17 @@ export class Trace {
   }
 
   #text(ms) {
-    const heights = this.series.map(({ name, curve }) => `${name} ${amountText(heightAt(curve, ms))}`);
-    return `${Math.round(ms)} ms from ${this.from}: ${heights.join(", ")} ${this.unit}`;
+    const heights = this.series.map(({ name, curve }) => `${name} ${amountText(heightAt(curve, ms))}`.trim());
+    const time = this.end > LONG ? `${(ms / 1000).toFixed(1)} s` : `${Math.round(ms)} ms`;
+    return [`${time} from ${this.from}: ${heights.join(", ")} ${this.unit}`, this.also(ms)].filter(Boolean).join(", ");
   }
 
   /** Puts the cursor at a time; the number stands beside it when it was asked for. */
   at(ms, measured = false) {
     const x = this.x(Math.max(ms, 0));
     this.cursor.removeAttribute("hidden");
-    this.cursor.setAttribute("d", `M${x} ${PAD.top - 6}V${HEIGHT - PAD.bottom}`);
-    this.reading.textContent = measured ? `${Math.round(ms)} ms` : "";
+    this.cursor.setAttribute("d", `M${x} ${PAD.top - 6}V${this.height - PAD.bottom}`);
+    this.reading.textContent = measured ? (this.end > LONG ? `${(ms / 1000).toFixed(1)} s` : `${Math.round(ms)} ms`) : "";
     const late = x > this.width - 110;
     this.reading.setAttribute("x", late ? x - 6 : x + 6);
     this.reading.setAttribute("text-anchor", late ? "end" : "start");
