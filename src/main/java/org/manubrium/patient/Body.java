@@ -157,8 +157,10 @@ public final class Body {
     /** A quantity as {@link #quantity}, before its limits are minded. */
     public double unbounded(String id) {
         Quantity quantity = physiology.quantity(id);
-        double amount =
-                quantity.normal() + quantity.spread() * person.variation().of(quantity.trait(), quantity.side());
+        double amount = quantity.normal();
+        if (quantity.spread() != 0) {
+            amount += quantity.spread() * person.variation().of(quantity.trait(), quantity.side());
+        }
         for (Ailment ailment : ailments) {
             amount += ailment.shifts().getOrDefault(id, 0.0);
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Onset;
 import org.manubrium.anatomy.Side;
+import org.manubrium.anatomy.UnknownSite;
 import org.manubrium.patient.Condition;
 import org.manubrium.patient.Conditions;
 import org.manubrium.patient.Constant;
@@ -137,7 +138,7 @@ final class PatientRows {
                 } else {
                     anatomy.lesions(Conditions.site(effect.site(), Side.RIGHT, level), 1, onset);
                 }
-            } catch (IllegalArgumentException e) {
+            } catch (UnknownSite | IllegalArgumentException e) {
                 throw r.bad(String.valueOf(e.getMessage()));
             }
         }

@@ -1,5 +1,6 @@
 package org.manubrium.patient.sign;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.manubrium.examination.Examination;
 
@@ -8,6 +9,12 @@ public final class Readers {
     private Readers() {}
 
     public static List<SignReader> all(Examination examination) {
+        List<SignReader> all = new ArrayList<>(others(examination));
+        all.addAll(ChestReaders.all(examination));
+        return List.copyOf(all);
+    }
+
+    private static List<SignReader> others(Examination examination) {
         return List.of(
                 new TendonReflexReader(examination),
                 new RelaxationReader(),
