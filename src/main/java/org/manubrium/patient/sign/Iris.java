@@ -44,7 +44,7 @@ record Iris(
                 Fixed.of(numbers),
                 open,
                 shrink(small, unchecked, size, numbers, "pupil.unchecked"),
-                direct + astray * numbers.constant("pupil.tonic.light"),
+                body.conduction(paths.lightRelay()) * (direct + astray * numbers.constant("pupil.tonic.light")),
                 body.conduction(paths.nearDrive()) * (direct + astray * numbers.constant("pupil.tonic.near")),
                 unsupported,
                 numbers.constant("pupil.unequal") * body.person().variation().of("pupil-size", eye),

@@ -106,6 +106,7 @@ final class NeckVeinReader implements SignReader {
             case "height", "pulsation" -> Set.of("right-atrial-pressure", "caval-patency");
             case "wave" ->
                 Set.of(
+                        "right-atrial-pressure",
                         "caval-patency",
                         "atrial-contraction",
                         "tricuspid-leak",

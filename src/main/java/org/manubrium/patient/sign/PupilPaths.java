@@ -15,9 +15,14 @@ final class PupilPaths {
         this.eye = eye;
     }
 
-    /** From the retina to the midbrain of both sides. */
+    /** From the retina to the midbrain of both sides: what is lost here dims the light for both pupils alike. */
     Pathway lightIn() {
         return tract("light afferent");
+    }
+
+    /** In the midbrain, from both sides to the nucleus of this eye: what is lost here weakens the drive, not the light. */
+    Pathway lightRelay() {
+        return tract("light relay");
     }
 
     /** From the midbrain by the third nerve to the orbit. */

@@ -51,6 +51,8 @@ final class PupilReader implements SignReader {
     private static List<Strand> way(Body body, List<Side> lit, List<Side> watched) {
         List<Strand> found = new ArrayList<>();
         watched.forEach(eye -> found.addAll(outward(body, eye)));
+        watched.forEach(
+                eye -> found.add(new Strand("light-relay", paths(body, eye).lightRelay())));
         lit.forEach(eye -> found.add(new Strand("light-in", paths(body, eye).lightIn())));
         return List.copyOf(found);
     }

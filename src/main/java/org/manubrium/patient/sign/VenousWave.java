@@ -106,6 +106,6 @@ record VenousWave(Physiology numbers, double a, double c, double x, double v, do
         if (y >= numbers.constant("venous-wave.deep")) {
             return "deep-y";
         }
-        return y < numbers.constant("venous-wave.shallow") ? "no-y" : "a-and-v";
+        return y < v * numbers.constant("venous-wave.shallow") ? "no-y" : "a-and-v";
     }
 }
