@@ -8,6 +8,7 @@ import org.manubrium.cli.Command;
 import org.manubrium.cli.CommandLine;
 import org.manubrium.cli.Console;
 import org.manubrium.cli.ExamineCommand;
+import org.manubrium.cli.MarkCommand;
 import org.manubrium.cli.VocabularyCommands;
 import org.manubrium.school.DemoSchool;
 import org.manubrium.tables.Reference;
@@ -29,6 +30,7 @@ public final class Main {
         commands.add(new Serve(demoSchool(), System.getenv()));
         Supplier<Reference> reference = new Lazily<>(Tables::shipped);
         commands.add(new ExamineCommand(reference));
+        commands.add(new MarkCommand(reference));
         commands.add(new CheckCommand(reference));
         commands.addAll(VocabularyCommands.all(reference));
         return List.copyOf(commands);

@@ -30,8 +30,9 @@ final class CaseChecks {
         texts.title().ifPresent(text -> givesAway("title", text));
         texts.vignette().ifPresent(text -> givesAway("vignette", text));
         if (whole && !differential.isEmpty()) {
-            holdsTheTruth(file, differential);
-            separable(differential);
+            Truth truth = new Truth(read, reference);
+            holdsTheTruth(file, truth);
+            separable(differential, truth);
         }
         accepted(file);
     }
@@ -63,24 +64,21 @@ final class CaseChecks {
                                         .find()));
     }
 
-    private void holdsTheTruth(Mapping file, List<Placed<ConditionUse>> differential) {
-        for (ConditionUse truth : read.current(reference)) {
-            if (differential.stream().noneMatch(d -> d.thing().sameAs(truth))) {
-                problems.add(
-                        file.lineOf("differential"),
-                        "differential",
-                        "differential: expected the truth among the rivals, found no \""
-                                + truth.said(reference.conditions()) + "\"");
-            }
+    private void holdsTheTruth(Mapping file, Truth truth) {
+        for (String missing : truth.missing()) {
+            problems.add(
+                    file.lineOf("differential"),
+                    "differential",
+                    "differential: expected the truth among the rivals, found no \"" + missing + "\"");
         }
     }
 
     /** Every rival must show something else than the truth does, somewhere. */
-    private void separable(List<Placed<ConditionUse>> differential) {
-        Map<Item, Reading> truth = readings(read.body(reference));
+    private void separable(List<Placed<ConditionUse>> differential, Truth truth) {
+        Map<Item, Reading> shown = readings(truth.body());
         for (Placed<ConditionUse> rival : differential) {
-            boolean same = read.current(reference).stream().anyMatch(rival.thing()::sameAs);
-            if (!same && readings(read.body(reference, rival.thing())).equals(truth)) {
+            boolean rivals = !truth.holds(rival.thing());
+            if (rivals && readings(read.body(reference, rival.thing())).equals(shown)) {
                 problems.add(
                         rival.line(),
                         "inseparable",

@@ -3,6 +3,7 @@ package org.manubrium.casefile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.manubrium.marking.compile.CaseTruth;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
 import org.manubrium.tables.Reference;
@@ -38,6 +39,19 @@ public record CaseFile(
      */
     public static CaseReading read(String text, String path, Reference reference) {
         return new CaseReader(reference, path).read(text);
+    }
+
+    /**
+     * Reads a case that was checked before, in a time that does not grow with its differential: only what can be read is
+     * checked, not what it gives away or leaves undecided.
+     */
+    public static CaseReading reread(String text, String path, Reference reference) {
+        return new CaseReader(reference, path).reread(text);
+    }
+
+    /** What the key is compiled from. */
+    public CaseTruth truth(Reference reference) {
+        return new Truth(this, reference).caseTruth();
     }
 
     /** The patient's body. */

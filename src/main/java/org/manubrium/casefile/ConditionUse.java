@@ -35,7 +35,8 @@ public record ConditionUse(String is, Side side, Optional<String> level, double 
         return is.equals(other.is) && side == other.side && level.equals(other.level);
     }
 
-    private Condition condition(Conditions conditions) {
+    /** Its row. */
+    public Condition condition(Conditions conditions) {
         return conditions
                 .condition(is)
                 .orElseThrow(() -> new IllegalArgumentException("no condition is called \"" + is + "\""));

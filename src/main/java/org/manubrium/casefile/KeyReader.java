@@ -2,9 +2,7 @@ package org.manubrium.casefile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Place;
 import org.manubrium.patient.Condition;
@@ -14,7 +12,7 @@ import org.manubrium.tables.Reference;
 /** Reads what the author says of the key: the conclusion, and changes to what is essential. */
 final class KeyReader {
     static final List<String> CONCLUSION_KEYS = List.of("diagnosis", "next");
-    static final List<String> CHANGE_KEYS = List.of("manoeuvre", "side", "place", "because");
+    static final List<String> CHANGE_KEYS = List.of("manoeuvre", "place", "because");
 
     private final Reference reference;
     private final UseReader uses;
@@ -62,12 +60,11 @@ final class KeyReader {
         Optional<Manoeuvre> manoeuvre =
                 entry.needed("manoeuvre", "a manoeuvre's id").flatMap(this::manoeuvre);
         Optional<Text> because = entry.needed("because", "the reason, which the student is told");
-        Optional<Side> side = manoeuvre.flatMap(m -> side(entry, m));
         Optional<String> place = manoeuvre.flatMap(m -> place(entry, m));
         return problems.count() > before
                 ? Optional.empty()
-                : manoeuvre.map(m -> new KeyChange(
-                        m.id(), side, place, because.map(Text::words).orElse("")));
+                : manoeuvre.map(m ->
+                        new KeyChange(m.id(), place, because.map(Text::words).orElse("")));
     }
 
     private Optional<Manoeuvre> manoeuvre(Text text) {
@@ -83,20 +80,6 @@ final class KeyReader {
                             + " (the command \"manoeuvres\" lists them)");
         }
         return found;
-    }
-
-    private Optional<Side> side(Mapping entry, Manoeuvre manoeuvre) {
-        Optional<Text> text = entry.text("side");
-        Optional<Side> side = text.flatMap(t -> Side.of(t.words().toLowerCase(Locale.ROOT)));
-        if (text.isPresent()
-                && side.filter(s -> (s != Side.NONE) == manoeuvre.sided()).isEmpty()) {
-            problems.add(
-                    text.get().line(),
-                    "side",
-                    manoeuvre.id() + ": expected " + (manoeuvre.sided() ? "right or left" : "no side") + ", found \""
-                            + text.get().words() + "\"");
-        }
-        return side;
     }
 
     private Optional<String> place(Mapping entry, Manoeuvre manoeuvre) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.manubrium.tables.Reference;
 import org.manubrium.tables.Source;
 
@@ -53,6 +54,16 @@ final class Vocabulary implements Command {
         Cited(Reference reference) {
             this.reference = reference;
             this.sources = reference.sources().stream().collect(Collectors.toMap(Source::id, Function.identity()));
+        }
+
+        /** The citations behind "id;id", as one line. */
+        String citations(String ids) {
+            return Stream.of(ids.split(";", -1))
+                    .map(String::trim)
+                    .map(id -> Optional.ofNullable(sources.get(id))
+                            .map(Source::citation)
+                            .orElse(id))
+                    .collect(Collectors.joining("; "));
         }
 
         Reference reference() {

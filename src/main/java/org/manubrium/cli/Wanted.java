@@ -27,7 +27,8 @@ record Wanted(Manoeuvre manoeuvre, Optional<Side> side) {
         return side.map(s -> s == item.side()).orElse(true);
     }
 
-    private static Manoeuvre manoeuvre(String name, Examination examination) {
+    /** A manoeuvre by id or name. */
+    static Manoeuvre manoeuvre(String name, Examination examination) {
         String wanted = name.trim().toLowerCase(Locale.ROOT);
         return examination.manoeuvres().stream()
                 .filter(m -> m.id().equals(wanted)

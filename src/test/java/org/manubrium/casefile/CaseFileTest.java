@@ -7,6 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
+import org.manubrium.marking.compile.CaseTruth;
+import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
+import org.manubrium.marking.key.ConclusionKey.Diagnosis;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Sign;
 import org.manubrium.tables.Reference;
@@ -133,15 +136,64 @@ class CaseFileTest {
     void changesOfTheKeyTouchTheItemsTheyName() {
         CaseFile file = read("""
                     patient: {age: 47, sex: female}
-                    essential: [{manoeuvre: pin, side: left, place: c7-middle-finger, because: it shows the root}]
+                    essential: [{manoeuvre: pin, place: c7-middle-finger, because: it shows the root}]
                     unneeded: [{manoeuvre: temperature, because: pin told it}]
                     """);
 
         assertThat(file.essential().get(0).touches(new Item("pin", Side.LEFT, "c7-middle-finger")))
                 .isTrue();
-        assertThat(file.essential().get(0).touches(new Item("pin", Side.RIGHT, "c7-middle-finger")))
+        assertThat(file.essential().get(0).touches(new Item("pin", Side.RIGHT, "c6-thumb")))
                 .isFalse();
         assertThat(file.unneeded().get(0).touches(new Item("temperature", Side.RIGHT, "c6-thumb")))
                 .isTrue();
+    }
+
+    @Test
+    void whatTheKeyIsCompiledFromNamesTruthsRivalsAndChoices() {
+        CaseTruth truth = read("""
+                patient: {age: 47, sex: female}
+                conditions: [{is: root-compression, level: C7, side: left}]
+                differential:
+                  - {is: root-compression, level: C7, side: left}
+                  - {is: carpal-tunnel, side: left}
+                  - {is: healthy}
+                conclusion: {diagnosis: [root-compression, radial-groove-palsy], next: [mri-cervical-spine]}
+                unneeded: [{manoeuvre: temperature, because: pin told it}]
+                """).truth(REFERENCE);
+
+        assertThat(truth.truths())
+                .containsExactly(new Diagnosis(
+                        "root-compression",
+                        "nerve root compression, C7, left",
+                        List.of(
+                                "nerve root compression",
+                                "radial-groove-palsy",
+                                "radial nerve palsy in the spiral groove")));
+        assertThat(truth.rivals()).extracting(r -> r.diagnosis().id()).containsExactly("carpal-tunnel", "healthy");
+        assertThat(truth.choices()).containsExactly(new EssentialChoice("temperature", "", false, "pin told it"));
+    }
+
+    @Test
+    void theTruthOfALesionAloneIsItsSiteUnlessTheConclusionNamesACondition() {
+        String lesion = "patient: {age: 47, sex: female}\nlesions: [{site: root C7 left}]\n";
+
+        assertThat(read(lesion).truth(REFERENCE).truths())
+                .extracting(Diagnosis::id)
+                .containsExactly("root C7 left");
+        assertThat(read(lesion + "conclusion: {diagnosis: [root-compression]}\n")
+                        .truth(REFERENCE)
+                        .truths())
+                .extracting(Diagnosis::id)
+                .containsExactly("root-compression");
+    }
+
+    @Test
+    void theTruthOfAHealthyPersonIsHealth() {
+        CaseTruth truth =
+                read("patient: {age: 47, sex: female}\ndifferential: [{is: healthy}, {is: carpal-tunnel, side: left}]\n")
+                        .truth(REFERENCE);
+
+        assertThat(truth.truths()).extracting(Diagnosis::id).containsExactly("healthy");
+        assertThat(truth.rivals()).hasSize(1);
     }
 }

@@ -187,6 +187,15 @@ class ConditionProblemsTest {
         }
 
         @Test
+        void aHealthyPersonIsTheTruthOfACaseWithoutAilment() {
+            assertOnly(
+                    PATIENT + "differential: [{is: carpal-tunnel, side: left}]\n",
+                    "a.yaml:2: differential: expected the truth among the rivals, found no \"no disease\""
+                            + " [differential]");
+            assertOnly(PATIENT + "differential: [{is: carpal-tunnel, side: left}, {is: healthy}]\n");
+        }
+
+        @Test
         void anUnknownNextStepIsNamedWithTheNearest() {
             assertThat(problems(ROOT + "conclusion: {next: [mri-cervical]}\n"))
                     .singleElement()
@@ -215,10 +224,9 @@ class ConditionProblemsTest {
         }
 
         @Test
-        void aSideOrPlaceThatDoesNotSuitIsTold() {
+        void aPlaceThatDoesNotSuitIsTold() {
             assertOnly(
-                    ROOT + "unneeded:\n  - {manoeuvre: pin, side: none, place: c7-midle-finger, because: enough}\n",
-                    "a.yaml:4: pin: expected right or left, found \"none\" [side]",
+                    ROOT + "unneeded:\n  - {manoeuvre: pin, place: c7-midle-finger, because: enough}\n",
                     "a.yaml:4: pin has no place \"c7-midle-finger\"; did you mean \"c7-middle-finger\"?"
                             + " [unknown-place]");
         }

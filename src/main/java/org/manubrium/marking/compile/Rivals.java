@@ -32,9 +32,15 @@ final class Rivals {
         truth.rivals().forEach(rival -> add(rival.diagnosis().name(), rival.body()));
         List<Ailment> old =
                 truth.body().ailments().stream().filter(Ailment::old).toList();
-        if (old.size() < truth.body().ailments().size()) {
+        boolean healthToo = truth.rivals().stream().anyMatch(rival -> nothingNew(rival.body()));
+        if (old.size() < truth.body().ailments().size() && !healthToo) {
             add("the same person without the new illness", truth.body().with(old));
         }
+    }
+
+    private static boolean nothingNew(Body body) {
+        return body.ailments().stream()
+                .allMatch(a -> a.old() || (a.lesions().isEmpty() && a.shifts().isEmpty()));
     }
 
     private void add(String name, Body body) {

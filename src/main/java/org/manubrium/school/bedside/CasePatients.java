@@ -16,7 +16,7 @@ final class CasePatients {
     }
 
     PatientCase of(CaseVersion version) {
-        CaseReading reading = CaseFile.read(version.yaml(), "case version " + version.id(), reference);
+        CaseReading reading = CaseFile.reread(version.yaml(), "case version " + version.id(), reference);
         CaseFile read = reading.caseFile()
                 .orElseThrow(() -> new IllegalStateException("case version " + version.id()
                         + " was put in use but can no longer be read: " + reading.problems()));

@@ -1,0 +1,24 @@
+package org.manubrium.casefile;
+
+import org.manubrium.marking.compile.KeyCompiler;
+import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.tables.MarkingTables;
+import org.manubrium.tables.Reference;
+
+/** Compiles the key of a case file from the tables. */
+public final class CaseKeys {
+    private final Reference reference;
+    private final KeyCompiler compiler;
+
+    public CaseKeys(Reference reference) {
+        MarkingTables marking = reference.marking();
+        this.reference = reference;
+        this.compiler = new KeyCompiler(
+                reference.signs(), marking.conventions(), marking.related(), marking.harms(), reference.hash());
+    }
+
+    /** The key of a case; the same case and tables always give the same. */
+    public CompiledKey of(CaseFile file) {
+        return compiler.compile(file.truth(reference));
+    }
+}
