@@ -13,6 +13,7 @@ import org.manubrium.security.Token;
 import org.manubrium.store.Database;
 import org.manubrium.store.DatabaseSettings;
 import org.manubrium.tables.TableFiles;
+import org.manubrium.tables.Tables;
 import org.manubrium.web.Health;
 import org.manubrium.web.Home;
 import org.manubrium.web.Routes;
@@ -116,6 +117,7 @@ final class Application implements AutoCloseable {
                 new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),
                 new AccountPages(shell.view(), shell.cookies(), accounts),
                 new SchoolRooms(shell, database, clock).open(accounts, passwords, sessions),
+                StudentWing.of(database, Tables.shipped(), clock).rooms(shell.view()),
                 Optional.of(new DemoEntry(shell.cookies(), demoAccounts, sessions))
                         .filter(entry -> settings.demo()));
         WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);

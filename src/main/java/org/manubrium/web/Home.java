@@ -19,10 +19,6 @@ public final class Home {
         ctx.redirect(Landing.of(Visitor.of(ctx)), HttpStatus.SEE_OTHER);
     }
 
-    void student(Context ctx) {
-        view.show(ctx, "home/student", Map.of());
-    }
-
     void educator(Context ctx) {
         view.show(ctx, "home/educator", Map.of());
     }

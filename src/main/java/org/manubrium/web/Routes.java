@@ -21,6 +21,7 @@ public final class Routes {
     private final SignInPages signIn;
     private final AccountPages accounts;
     private final SchoolPages school;
+    private final StudentRooms students;
     private final Optional<DemoEntry> demo;
 
     public Routes(
@@ -29,12 +30,14 @@ public final class Routes {
             SignInPages signIn,
             AccountPages accounts,
             SchoolPages school,
+            StudentRooms students,
             Optional<DemoEntry> demo) {
         this.home = home;
         this.health = health;
         this.signIn = signIn;
         this.accounts = accounts;
         this.school = school;
+        this.students = students;
         this.demo = demo;
     }
 
@@ -53,10 +56,18 @@ public final class Routes {
         routes.get("/account/password", accounts::passwordForm, SIGNED_IN);
         routes.post("/account/password", accounts::changePassword, SIGNED_IN);
 
-        routes.get("/student", home::student, STUDENT);
         routes.get("/educator", home::educator, EDUCATOR);
+        student(routes);
         cohorts(routes);
         review(routes);
+    }
+
+    private void student(RoutesConfig routes) {
+        routes.get("/student", students.home()::home, STUDENT);
+        routes.post("/attempts", students.home()::start, STUDENT);
+        routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
+        routes.post("/attempts/{id}/events", students.bedside()::take, STUDENT, EDUCATOR);
+        routes.get("/attempts/{id}/debrief", students.debrief()::show, STUDENT, EDUCATOR);
     }
 
     private void cohorts(RoutesConfig routes) {

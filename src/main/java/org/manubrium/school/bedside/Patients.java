@@ -3,7 +3,9 @@ package org.manubrium.school.bedside;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.manubrium.store.Attempt;
 import org.manubrium.store.CaseVersion;
+import org.manubrium.store.Stores;
 import org.manubrium.tables.Reference;
 
 /** The patients of case versions. A version never changes, so each is made once and kept while there is room. */
@@ -15,6 +17,14 @@ public final class Patients {
 
     public Patients(Reference reference) {
         this.make = new CasePatients(reference)::of;
+    }
+
+    /** What is known beforehand of the patient of an attempt. */
+    public Known known(Stores stores, Attempt attempt) {
+        return of(
+                        attempt.caseVersionId(),
+                        version -> stores.cases().version(version).orElseThrow())
+                .known();
     }
 
     PatientCase of(long version, Function<Long, CaseVersion> find) {

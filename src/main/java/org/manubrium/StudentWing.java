@@ -1,0 +1,50 @@
+package org.manubrium;
+
+import java.time.Clock;
+import java.util.stream.Collectors;
+import org.manubrium.school.bedside.Bedside;
+import org.manubrium.school.bedside.Patients;
+import org.manubrium.school.bedside.TabledChoices;
+import org.manubrium.school.mark.Debriefs;
+import org.manubrium.school.mark.Marks;
+import org.manubrium.school.student.StudentDesk;
+import org.manubrium.store.Database;
+import org.manubrium.tables.Reference;
+import org.manubrium.tables.Source;
+import org.manubrium.web.StudentRooms;
+import org.manubrium.web.shell.DebriefView;
+import org.manubrium.web.shell.View;
+import org.manubrium.web.student.BedsidePages;
+import org.manubrium.web.student.DebriefPages;
+import org.manubrium.web.student.StudentPages;
+
+/** Puts the student's part together: the desk, the bedside, the mark. */
+record StudentWing(StudentDesk desk, Bedside bedside, Marks marks, Debriefs debriefs, DebriefView debriefView) {
+
+    static StudentWing of(Database database, Reference reference, Clock clock) {
+        var conventions = reference.marking().conventions();
+        Marks marks = new Marks(reference.marking().weights(), conventions.ids().get(0), clock);
+        Patients patients = new Patients(reference);
+        TabledChoices choices = new TabledChoices(reference, conventions::scale);
+        Bedside bedside = new Bedside(
+                database,
+                reference.signs(),
+                patients,
+                (stores, attempt) -> choices.under(marks.convention(stores, attempt)),
+                marks,
+                clock);
+        return new StudentWing(
+                new StudentDesk(database, clock),
+                bedside,
+                marks,
+                new Debriefs(database, patients, reference.examination(), conventions),
+                new DebriefView(reference.sources().stream().collect(Collectors.toMap(Source::id, Source::citation))));
+    }
+
+    StudentRooms rooms(View view) {
+        return new StudentRooms(
+                new StudentPages(view, desk),
+                new BedsidePages(view, bedside),
+                new DebriefPages(view, debriefs, debriefView));
+    }
+}

@@ -1,0 +1,17 @@
+package org.manubrium.school.mark;
+
+import java.util.List;
+import org.manubrium.school.bedside.Known;
+
+/**
+ * A marked attempt as its student may see it.
+ *
+ * @param sheet the mark sheet as it was stored, JSON
+ * @param convention the name of the teaching convention it was marked under
+ * @param timeline what was done, in order
+ */
+public record Debrief(long attempt, Known patient, String sheet, String convention, List<Step> timeline) {
+
+    /** One thing done, at so many simulated seconds. */
+    public record Step(int bedsideSeconds, String text) {}
+}

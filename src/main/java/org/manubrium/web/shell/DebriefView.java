@@ -1,0 +1,119 @@
+package org.manubrium.web.shell;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.manubrium.school.mark.Debrief;
+
+/** A debrief as the page's model: numbers written as they are read, sources as citations. */
+public final class DebriefView {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Map<String, String> citations;
+
+    /** @param citations the citation of each source, by id */
+    public DebriefView(Map<String, String> citations) {
+        this.citations = Map.copyOf(citations);
+    }
+
+    public Map<String, Object> model(Debrief debrief) {
+        JsonNode sheet = read(debrief.sheet());
+        Map<String, Object> model = new HashMap<>();
+        model.put("attempt", debrief.attempt());
+        model.put("title", debrief.patient().title());
+        model.put(
+                "patient",
+                Map.of(
+                        "name", debrief.patient().name(),
+                        "age", debrief.patient().age(),
+                        "sex", debrief.patient().sex()));
+        model.put("total", Math.round(sheet.path("total").asDouble()));
+        model.put("convention", debrief.convention());
+        model.put("domains", domains(sheet));
+        model.put("harms", each(sheet.path("harms"), this::harm));
+        model.put("notes", each(sheet.path("notes"), JsonNode::asText));
+        model.put(
+                "timeline",
+                debrief.timeline().stream()
+                        .map(step -> Map.of("clock", clock(step.bedsideSeconds()), "text", step.text()))
+                        .toList());
+        return Map.of("sheet", model);
+    }
+
+    private static JsonNode read(String json) {
+        try {
+            return JSON.readTree(json);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a stored mark sheet is not JSON", e);
+        }
+    }
+
+    private List<Map<String, Object>> domains(JsonNode sheet) {
+        List<Map<String, Object>> domains = new ArrayList<>();
+        sheet.path("domains")
+                .properties()
+                .forEach(domain -> domains.add(Map.of(
+                        "name",
+                        domain.getKey(),
+                        "percent",
+                        Math.round(domain.getValue().asDouble()),
+                        "lines",
+                        lines(sheet, domain.getKey()))));
+        return domains;
+    }
+
+    private List<Map<String, Object>> lines(JsonNode sheet, String domain) {
+        List<Map<String, Object>> lines = new ArrayList<>();
+        for (JsonNode line : sheet.path("lines")) {
+            if (line.path("domain").asText().equals(domain)) {
+                lines.add(line(line));
+            }
+        }
+        return lines;
+    }
+
+    private Map<String, Object> line(JsonNode line) {
+        double credit = line.path("credit").asDouble();
+        Map<String, Object> model = new HashMap<>();
+        for (String field : List.of("asked", "done", "key", "why", "confidence")) {
+            model.put(field, line.path(field).asText());
+        }
+        model.put("credit", Math.round(credit * 100));
+        model.put("creditText", credit >= 0.995 ? "full" : credit > 0.005 ? "part" : "none");
+        model.put("source", cite(line.path("source").asText()));
+        model.put("unverified", line.path("unverified").asBoolean());
+        return model;
+    }
+
+    private Map<String, Object> harm(JsonNode harm) {
+        return Map.of(
+                "text",
+                harm.path("text").asText(),
+                "source",
+                cite(harm.path("source").asText()));
+    }
+
+    /** "a;b" as the citations of a and b. */
+    private String cite(String ids) {
+        return Arrays.stream(ids.split(";", -1))
+                .map(String::trim)
+                .map(id -> citations.getOrDefault(id, id))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static <T> List<T> each(JsonNode list, java.util.function.Function<JsonNode, T> as) {
+        List<T> found = new ArrayList<>();
+        list.forEach(node -> found.add(as.apply(node)));
+        return found;
+    }
+
+    private static String clock(int seconds) {
+        return "%d:%02d".formatted(seconds / 60, seconds % 60);
+    }
+}
