@@ -19,6 +19,7 @@ final class InspectionReader implements SignReader {
 
     InspectionReader() {
         looks.putAll(DrumLooks.all());
+        looks.putAll(MouthLooks.all());
     }
 
     @Override

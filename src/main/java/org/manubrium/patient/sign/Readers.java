@@ -28,6 +28,13 @@ public final class Readers {
                 new ForkReader(),
                 new InspectionReader(),
                 new NeckVeinReader(),
-                new PressureReader());
+                new PressureReader(),
+                new CranialPowerReader(),
+                new SwerveReader(),
+                new JawJerkReader(),
+                new CornealReader(),
+                new GagReader(),
+                new FaceFeelingReader(),
+                new SmellReader());
     }
 }

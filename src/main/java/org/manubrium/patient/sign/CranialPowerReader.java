@@ -1,0 +1,85 @@
+package org.manubrium.patient.sign;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.manubrium.anatomy.Side;
+import org.manubrium.appearance.Appearance;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Probe;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Finding;
+import org.manubrium.patient.Physiology;
+
+/** Power of the face, the jaw, the tongue and the neck, one movement at a time; both sides are seen moving. */
+final class CranialPowerReader implements SignReader {
+    private static final double OWN = 0.06;
+
+    /** What moves, in which unit, whether the hand feels it push, and the drawing that shows it. */
+    private record Part(String moves, String unit, boolean pushes, String sign) {}
+
+    private static final Map<String, Part> PARTS = Map.of(
+            "brow", new Part("brow rises by", "mm", false, "face-brow"),
+            "eye-closure", new Part("lids come together by", "mm", false, "face-eyes"),
+            "teeth", new Part("corner of the mouth moves out by", "mm", false, "face-teeth"),
+            "cheek", new Part("air held behind the cheek", "%", false, "face-cheeks"),
+            "bite", new Part("muscle over the jaw thickens by", "mm", true, "jaw-clench"),
+            "tongue", new Part("cheek pushed out by", "mm", true, "tongue-push"),
+            "shrug", new Part("shoulder rises by", "mm", true, "shoulders"),
+            "turn", new Part("chin turns by", "degrees", true, "head-turn"));
+
+    @Override
+    public String name() {
+        return "cranial-power";
+    }
+
+    @Override
+    public Finding find(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return new Finding.Graded(
+                "cranial-power",
+                CranialMotor.strength(body, manoeuvre.part(), probe.item().side()));
+    }
+
+    @Override
+    public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
+        Part part = PARTS.get(manoeuvre.part());
+        if (part == null) {
+            throw new IllegalArgumentException("no movement of the head is called \"" + manoeuvre.part() + "\"");
+        }
+        List<Appearance.Measure> seen = new ArrayList<>();
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            double most = body.physiology().constant("face.most." + manoeuvre.part());
+            double own = 1 + OWN * body.person().variation().of("face", side);
+            seen.add(new Appearance.Measure(
+                    side.word() + " " + part.moves(),
+                    rounded(most * own * used(body, manoeuvre.part(), side)),
+                    part.unit()));
+        }
+        if (part.pushes()) {
+            double most = body.physiology().constant("face.most.push." + manoeuvre.part());
+            double push = most * used(body, manoeuvre.part(), probe.item().side());
+            seen.add(new Appearance.Measure("pushes the examiner's hand with", Math.rint(push), "N"));
+        }
+        return new Appearance(part.sign(), List.of(), List.copyOf(seen), "");
+    }
+
+    /** A little weakness does not show: what is seen is full from where no weakness would be read. */
+    private static double used(Body body, String part, Side side) {
+        Physiology numbers = body.physiology();
+        return Math.min(1, CranialMotor.strength(body, part, side) / numbers.constant("face.full"));
+    }
+
+    private static double rounded(double amount) {
+        return Math.round(amount * 10) / 10.0;
+    }
+
+    @Override
+    public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return CranialMotor.strands(body, manoeuvre.part(), probe.item().side());
+    }
+
+    @Override
+    public boolean normal(Body body, Manoeuvre manoeuvre, Probe probe, Finding finding) {
+        return ((Finding.Graded) finding).amount() >= body.physiology().constant("face.full");
+    }
+}
