@@ -19,17 +19,20 @@ import org.manubrium.patient.sign.Signs;
 final class Forms {
     private static final String LOWEST = " lowest normal";
     private static final String HIGHEST = " highest normal";
-    private static final String FALL = " greatest normal fall";
-    private static final String FALL_WHEN_HIGH = " greatest normal fall when high";
+    private static final String FALL = " abnormal fall";
+    private static final String FALL_WHEN_HIGH = " abnormal fall when high";
 
     private final Conventions conventions;
     private final Signs signs;
     private final Look patient;
+    private final Look healthy;
 
-    Forms(Conventions conventions, Signs signs, Look patient) {
+    /** @param healthy the same person in health */
+    Forms(Conventions conventions, Signs signs, Look patient, Look healthy) {
         this.conventions = conventions;
         this.signs = signs;
         this.patient = patient;
+        this.healthy = healthy;
     }
 
     List<Form> of(Manoeuvre manoeuvre, Sign sign) {
@@ -39,7 +42,7 @@ final class Forms {
     private Form form(String convention, Manoeuvre manoeuvre, Sign sign) {
         Origin own = new Origin(manoeuvre.source(), manoeuvre.confidence());
         String scale = manoeuvre.kind() == ReadingKind.GRADED ? scale(convention, manoeuvre) : "";
-        Limits limits = limits(convention, sign, own);
+        Limits limits = limits(convention, manoeuvre, sign, own);
         Optional<Conventions.Roots> roots =
                 manoeuvre.questions().contains("roots") ? roots(convention, manoeuvre, sign.item()) : Optional.empty();
         return new Form(
@@ -61,7 +64,7 @@ final class Forms {
     private record Limits(boolean normal, double least, double most, Origin origin) {}
 
     /** The convention's limits where it has them and the sign is a number; otherwise the body's own judgement. */
-    private Limits limits(String convention, Sign sign, Origin own) {
+    private Limits limits(String convention, Manoeuvre manoeuvre, Sign sign, Origin own) {
         if (!(sign.finding() instanceof Finding.Measured measured)) {
             return new Limits(sign.normal().orElse(true), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, own);
         }
@@ -75,13 +78,25 @@ final class Forms {
         Optional<ConventionFact> taught =
                 Stream.of(highest, lowest, fall).flatMap(Optional::stream).findFirst();
         boolean normal = taught.isPresent()
-                ? measured.value() >= least && measured.value() <= most
+                ? measured.value() >= least
+                        && measured.value() <= most
+                        && !strayed(
+                                manoeuvre, sign, measured, lowest.isPresent() || fall.isPresent(), highest.isPresent())
                 : sign.normal().orElse(true);
         return new Limits(
                 normal,
                 least,
                 most,
                 taught.map(row -> new Origin(row.source(), row.confidence())).orElse(own));
+    }
+
+    /** Whether the number has strayed from health to the side of which the convention says nothing. */
+    private boolean strayed(
+            Manoeuvre manoeuvre, Sign sign, Finding.Measured measured, boolean lowTaught, boolean highTaught) {
+        if (sign.normal().orElse(true) || !(healthy.usual(manoeuvre, sign.item()) instanceof Finding.Measured usual)) {
+            return false;
+        }
+        return measured.value() < usual.value() ? !lowTaught : !highTaught;
     }
 
     private Optional<ConventionFact> fact(String convention, Item item, String what) {

@@ -34,7 +34,7 @@ final class LineMaker {
         this.body = body;
         this.meant = meant;
         this.readings = new ReadingKeys(signs, body, patient);
-        this.forms = new Forms(conventions, signs, patient);
+        this.forms = new Forms(conventions, signs, patient, new Look(signs, body.healthy()));
         this.sites = new SiteKeys(body.anatomy());
     }
 

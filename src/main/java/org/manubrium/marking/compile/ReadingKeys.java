@@ -50,12 +50,26 @@ final class ReadingKeys {
                     .map(scale -> scale(scale, manoeuvre, item, graded))
                     .toList());
         }
-        List<String> codes = codes(signs.examination().scale(manoeuvre.scale()));
-        List<String> normal = healthy.stream()
-                .map(look -> ((Finding.Seen) look.usual(manoeuvre, item)).code())
-                .distinct()
+        String code = ((Finding.Seen) finding).code();
+        List<String> codes = manoeuvre.scale().isBlank()
+                ? List.of(code)
+                : codes(signs.examination().scale(manoeuvre.scale()));
+        return new ReadingKey.Chosen(
+                code,
+                codes,
+                shown(Finding.Seen.class, manoeuvre, item).stream()
+                        .map(Finding.Seen::code)
+                        .distinct()
+                        .toList());
+    }
+
+    /** What healthy people show; a sign that some show in another way is left out for these. */
+    private <F extends Finding> List<F> shown(Class<F> kind, Manoeuvre manoeuvre, Item item) {
+        return healthy.stream()
+                .map(look -> look.usual(manoeuvre, item))
+                .filter(kind::isInstance)
+                .map(kind::cast)
                 .toList();
-        return new ReadingKey.Chosen(((Finding.Seen) finding).code(), codes, normal);
     }
 
     private static List<String> codes(Scale scale) {
@@ -63,12 +77,13 @@ final class ReadingKeys {
     }
 
     private ReadingKey.ScaleKey scale(Scale scale, Manoeuvre manoeuvre, Item item, Finding.Graded graded) {
-        List<Integer> shown = healthy.stream()
-                .map(look -> rank(scale, look.usual(manoeuvre, item)))
+        List<Integer> shown = shown(Finding.Graded.class, manoeuvre, item).stream()
+                .map(finding -> rank(scale, finding))
                 .sorted()
                 .toList();
         List<String> codes = codes(scale);
-        List<String> normal = codes.subList(shown.get(0), shown.get(shown.size() - 1) + 1);
+        List<String> normal =
+                shown.isEmpty() ? List.of() : codes.subList(shown.get(0), shown.get(shown.size() - 1) + 1);
         return new ReadingKey.ScaleKey(
                 scale.id(), scale.name(), scale.ordered(), codes, normal, right(scale, manoeuvre, item, graded));
     }

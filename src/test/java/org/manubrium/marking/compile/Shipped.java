@@ -64,6 +64,18 @@ final class Shipped {
                 List.of());
     }
 
+    /** A person of whom one quantity is moved. */
+    static CaseTruth shifted(String quantity, double shift) {
+        Ailment ailment = new Ailment(quantity, false, List.of(), Map.of(quantity, shift));
+        return new CaseTruth(
+                "shifted",
+                body().with(List.of(ailment)),
+                List.of(new Diagnosis("it", "it", List.of())),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
     static CompiledKey compile(CaseTruth truth) {
         return new KeyCompiler(
                         REFERENCE.signs(),

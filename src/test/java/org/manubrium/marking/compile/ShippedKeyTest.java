@@ -186,6 +186,72 @@ class ShippedKeyTest {
         assertThat(((ReadingKey.Measured) line.reading()).value()).isCloseTo(0, within(2.0));
     }
 
+    private static final Item HEIGHT = new Item("neck-vein-height", Side.NONE, "");
+    private static final Item STANDING = new Item("pressure-standing-3-minutes", Side.NONE, "systolic");
+
+    private static boolean normal(Item item, String convention, String quantity, double shift) {
+        return Shipped.compile(Shipped.shifted(quantity, shift))
+                .line(item)
+                .orElseThrow()
+                .form(convention)
+                .normal();
+    }
+
+    @Test
+    void aRiseOnStandingIsAbnormalThoughConventionsTeachOnlyTheFall() {
+        assertThat(normal(STANDING, "alder", "standing-pressor", 0)).isTrue();
+        assertThat(normal(STANDING, "alder", "standing-pressor", 40)).isFalse();
+    }
+
+    @Test
+    void aHighVeinIsAbnormalUnderEveryConvention() {
+        for (String convention : LEFT.conventions()) {
+            assertThat(normal(HEIGHT, convention, "right-atrial-pressure", 0)).isTrue();
+            assertThat(normal(HEIGHT, convention, "right-atrial-pressure", 12)).isFalse();
+        }
+    }
+
+    @Test
+    void aHeightBetweenTheLimitsDependsOnTheConvention() {
+        CompiledKey key = Shipped.compile(Shipped.shifted("right-atrial-pressure", 7));
+        KeyLine line = key.line(HEIGHT).orElseThrow();
+        double height = ((ReadingKey.Measured) line.reading()).value();
+
+        assertThat(height).isBetween(3.1, 4.9);
+        assertThat(line.form("alder").normal()).isFalse();
+        assertThat(line.form("rowan").normal()).isTrue();
+    }
+
+    @Test
+    void aFallOnStandingIsCountedFromTheLyingPressure() {
+        KeyLine line = Shipped.compile(Shipped.healthy()).line(STANDING).orElseThrow();
+        KeyLine lying = Shipped.compile(Shipped.healthy())
+                .line(new Item("pressure-lying", Side.NONE, "systolic"))
+                .orElseThrow();
+        double before = ((ReadingKey.Measured) lying.reading()).value();
+
+        assertThat(line.form("alder").within(before - 20)).isFalse();
+        assertThat(line.form("alder").within(before - 19)).isTrue();
+    }
+
+    @Test
+    void everyLimitOfAConventionNamesAnItemThatExists() {
+        CompiledKey key = Shipped.compile(Shipped.healthy());
+        var items = key.lines().stream()
+                .map(line -> line.item().manoeuvre()
+                        + (line.item().place().isEmpty()
+                                ? ""
+                                : "@" + line.item().place()))
+                .toList();
+        for (String id : key.conventions()) {
+            assertThat(Shipped.REFERENCE.marking().conventions().facts(id).stream()
+                            .filter(fact -> fact.fact().matches(".* (lowest normal|highest normal|abnormal fall)"))
+                            .map(fact -> fact.fact().substring(0, fact.fact().indexOf(' '))))
+                    .isNotEmpty()
+                    .allMatch(items::contains);
+        }
+    }
+
     @Test
     void everyFactOfAConventionNamesAScaleOrAManoeuvreThatExists() {
         var examination = Shipped.REFERENCE.examination();
