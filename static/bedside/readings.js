@@ -38,6 +38,21 @@ class NumberRow {
   }
 }
 
+/** A number, or one of the words that stand where there is nothing to measure. */
+class NumberOrWord {
+  constructor(number, reading, legend, pick) {
+    this.number = number;
+    this.word = new OneOf({ legend: `${legend}, instead of a number`, kind: "side-by-side", options: choicesOf(reading), pick: (seen) => pick({ seen }) });
+    this.word.node.classList.add("instead");
+    this.node = el("div", { class: "number-or-word" }, number.node, this.word.node);
+  }
+
+  set chosen(given) {
+    this.number.chosen = typeof given === "number" ? given : undefined;
+    this.word.chosen = typeof given === "string" ? given : undefined;
+  }
+}
+
 const CONTROLS = {
   graded: (reading, legend, pick) => ({
     control: new OneOf({
@@ -48,10 +63,10 @@ const CONTROLS = {
     }),
     from: (given) => given?.grade,
   }),
-  measured: (reading, legend, pick, unit = reading.unit) => ({
-    control: new NumberRow({ legend, unit, pick: (number) => pick({ value: number, unit }) }),
-    from: (given) => given?.value,
-  }),
+  measured: (reading, legend, pick, unit) => {
+    const number = new NumberRow({ legend, unit: unit || reading.unit, pick: (value) => pick({ value, unit: unit || reading.unit }) });
+    return { control: reading.scale ? new NumberOrWord(number, reading, legend, pick) : number, from: (given) => given?.value ?? given?.seen };
+  },
   chosen: (reading, legend, pick) => ({
     control: new OneOf({ legend, options: choicesOf(reading), pick: (seen) => pick({ seen }) }),
     from: (given) => given?.seen,

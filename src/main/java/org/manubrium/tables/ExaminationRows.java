@@ -157,10 +157,10 @@ final class ExaminationRows {
                 r.list("places").stream()
                         .map(text -> {
                             String[] pair = text.split("=", -1);
-                            if (pair.length != 2) {
-                                throw r.bad("places: expected id=name, found \"" + text + "\"");
+                            if (pair.length < 2 || pair.length > 3) {
+                                throw r.bad("places: expected id=name or id=name=unit, found \"" + text + "\"");
                             }
-                            return new Place(pair[0], pair[1]);
+                            return pair.length == 2 ? new Place(pair[0], pair[1]) : new Place(pair[0], pair[1], pair[2]);
                         })
                         .toList();
         };
