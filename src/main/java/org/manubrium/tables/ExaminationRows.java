@@ -160,7 +160,9 @@ final class ExaminationRows {
                             if (pair.length < 2 || pair.length > 3) {
                                 throw r.bad("places: expected id=name or id=name=unit, found \"" + text + "\"");
                             }
-                            return pair.length == 2 ? new Place(pair[0], pair[1]) : new Place(pair[0], pair[1], pair[2]);
+                            return pair.length == 2
+                                    ? new Place(pair[0], pair[1])
+                                    : new Place(pair[0], pair[1], pair[2]);
                         })
                         .toList();
         };
