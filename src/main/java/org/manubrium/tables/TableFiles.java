@@ -32,8 +32,10 @@ public final class TableFiles {
     private TableFiles(SortedMap<String, String> texts) {
         this.texts.putAll(texts);
         for (NamedCsvRecord row : csv("index.csv")) {
-            filesOf.computeIfAbsent(row.getField("table"), t -> new ArrayList<>())
-                    .add(row.getField("file"));
+            List<String> files = filesOf.computeIfAbsent(row.getField("table"), t -> new ArrayList<>());
+            if (!files.contains(row.getField("file"))) {
+                files.add(row.getField("file")); // a line that stands twice after a merge must not load its rows twice
+            }
         }
     }
 
