@@ -41,6 +41,15 @@ public final class CaseStore {
                 .findOne();
     }
 
+    /** Whether a case is only a draft being tried. */
+    public boolean isScratch(long id) {
+        return handle.createQuery("select scratch from case_file where id = :id")
+                .bind("id", id)
+                .mapTo(Boolean.class)
+                .findOne()
+                .orElse(false);
+    }
+
     /** Every case but scratch ones, by title. */
     public List<CaseFile> all() {
         return handle.createQuery(CASE + " where not scratch order by title, id")

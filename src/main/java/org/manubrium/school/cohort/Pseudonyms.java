@@ -4,58 +4,90 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 
-/** Neutral names for a leaderboard: a tree or a bird and a number, the same for the same student in the same cohort. */
+/** Neutral names for a leaderboard: a bird and a number, the same for the same student in the same cohort. */
 final class Pseudonyms {
-    private static final List<String> WORDS = List.of(
-            "Alder",
-            "Ash",
-            "Aspen",
-            "Beech",
-            "Birch",
-            "Cedar",
-            "Elm",
-            "Hazel",
-            "Holly",
-            "Juniper",
-            "Larch",
-            "Linden",
-            "Maple",
-            "Oak",
-            "Pine",
-            "Poplar",
-            "Spruce",
-            "Willow",
-            "Yew",
+    private static final List<String> BIRDS = List.of(
             "Avocet",
+            "Bittern",
+            "Bullfinch",
+            "Bunting",
+            "Chaffinch",
+            "Chough",
+            "Coot",
+            "Cormorant",
+            "Corncrake",
             "Curlew",
+            "Dipper",
+            "Dotterel",
             "Dunlin",
+            "Dunnock",
+            "Eider",
+            "Fieldfare",
             "Finch",
+            "Fulmar",
+            "Gannet",
+            "Garganey",
+            "Godwit",
+            "Goldcrest",
+            "Grebe",
+            "Greenshank",
             "Heron",
             "Kestrel",
+            "Kingfisher",
+            "Kittiwake",
+            "Knot",
             "Lapwing",
+            "Linnet",
             "Martin",
             "Merlin",
+            "Moorhen",
+            "Nightjar",
+            "Nuthatch",
+            "Oriole",
             "Osprey",
+            "Petrel",
+            "Pintail",
             "Pipit",
             "Plover",
+            "Pochard",
+            "Puffin",
+            "Redshank",
             "Redstart",
+            "Redwing",
+            "Sanderling",
+            "Sandpiper",
+            "Shearwater",
+            "Shoveler",
             "Siskin",
+            "Skylark",
+            "Snipe",
+            "Starling",
+            "Stonechat",
+            "Swallow",
             "Swift",
+            "Teal",
             "Tern",
+            "Treecreeper",
+            "Turnstone",
             "Wagtail",
             "Warbler",
+            "Waxwing",
+            "Wheatear",
+            "Whimbrel",
+            "Whinchat",
+            "Wigeon",
             "Wren");
     private static final int LEAST_NUMBER = 10;
     private static final int BELOW_NUMBER = 1_000;
 
     private Pseudonyms() {}
 
-    /** A pseudonym that is not among those taken; there are some 37,000. */
+    /** A pseudonym that is not among those taken; there are some 69,000. */
     static String pick(long cohort, long account, Set<String> taken) {
         SplittableRandom random = new SplittableRandom(cohort * 1_000_003 + account);
         while (true) {
-            String word = WORDS.get(random.nextInt(WORDS.size()));
-            String name = word + " " + random.nextInt(LEAST_NUMBER, BELOW_NUMBER);
+            String bird = BIRDS.get(random.nextInt(BIRDS.size()));
+            String name = bird + " " + random.nextInt(LEAST_NUMBER, BELOW_NUMBER);
             if (!taken.contains(name)) {
                 return name;
             }
