@@ -12,10 +12,10 @@ import org.manubrium.security.Passwords;
 import org.manubrium.security.Token;
 import org.manubrium.store.Database;
 import org.manubrium.store.DatabaseSettings;
+import org.manubrium.tables.Reference;
 import org.manubrium.tables.TableFiles;
 import org.manubrium.tables.Tables;
 import org.manubrium.web.Health;
-import org.manubrium.web.Home;
 import org.manubrium.web.Routes;
 import org.manubrium.web.WebServer;
 import org.manubrium.web.account.AccountPages;
@@ -98,6 +98,7 @@ final class Application implements AutoCloseable {
     }
 
     private static Application assemble(Settings settings, DemoSchool demoSchool, Database database, Metrics metrics) {
+        Reference reference = Tables.shipped();
         Clock clock = Clock.tick(Clock.systemUTC(), Duration.ofNanos(1_000)); // what both databases keep of an instant
         Passwords passwords = new Passwords();
         Sessions sessions = new Sessions(database, clock);
@@ -111,13 +112,13 @@ final class Application implements AutoCloseable {
 
         Shell shell = new Shell(
                 new ShellSettings(settings.secure(), settings.trustProxy(), settings.accessLog()), sessions, metrics);
+        StudentWing students = StudentWing.of(database, reference, clock);
         Routes routes = new Routes(
-                new Home(shell.view()),
                 new Health(database::answers),
                 new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),
                 new AccountPages(shell.view(), shell.cookies(), accounts),
-                new SchoolRooms(shell, database, clock).open(accounts, passwords, sessions),
-                StudentWing.of(database, Tables.shipped(), clock).rooms(shell.view()),
+                new SchoolRooms(shell, database, reference, clock).open(accounts, passwords, sessions, students),
+                students.rooms(shell.view()),
                 Optional.of(new DemoEntry(shell.cookies(), demoAccounts, sessions))
                         .filter(entry -> settings.demo()));
         WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);

@@ -3,16 +3,24 @@ package org.manubrium;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import org.manubrium.casefile.CaseKeys;
+import org.manubrium.exchange.KeyJson;
+import org.manubrium.marking.convention.Conventions;
 import org.manubrium.school.account.Accounts;
 import org.manubrium.school.account.PasswordLinks;
 import org.manubrium.school.account.Sessions;
+import org.manubrium.school.casedesk.CaseCheck;
+import org.manubrium.school.casedesk.CasesInUse;
+import org.manubrium.school.casedesk.Drafts;
 import org.manubrium.school.cohort.Cohorts;
 import org.manubrium.school.cohort.Convention;
 import org.manubrium.school.cohort.Invitations;
 import org.manubrium.school.cohort.Rosters;
 import org.manubrium.school.cohort.SetWork;
+import org.manubrium.school.review.Reviews;
 import org.manubrium.security.Passwords;
 import org.manubrium.store.Database;
+import org.manubrium.tables.Reference;
 import org.manubrium.web.SchoolPages;
 import org.manubrium.web.account.WelcomePages;
 import org.manubrium.web.cohort.CohortPages;
@@ -20,36 +28,68 @@ import org.manubrium.web.cohort.CohortView;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
+import org.manubrium.web.educator.CasePages;
+import org.manubrium.web.educator.DraftPages;
+import org.manubrium.web.educator.DraftView;
+import org.manubrium.web.review.AttemptPage;
+import org.manubrium.web.review.CsvPages;
+import org.manubrium.web.review.LeaderboardPage;
 import org.manubrium.web.review.ReviewPages;
 import org.manubrium.web.shell.Moments;
 import org.manubrium.web.shell.Shell;
+import org.manubrium.web.shell.View;
 
 /** Puts the pages of those who teach together. */
 final class SchoolRooms {
     private final Shell shell;
     private final Database database;
+    private final Reference reference;
     private final Clock clock;
     private final Moments moments = new Moments(ZoneId.systemDefault());
 
-    SchoolRooms(Shell shell, Database database, Clock clock) {
+    SchoolRooms(Shell shell, Database database, Reference reference, Clock clock) {
         this.shell = shell;
         this.database = database;
+        this.reference = reference;
         this.clock = clock;
     }
 
-    SchoolPages open(Accounts accounts, Passwords passwords, Sessions sessions) {
+    SchoolPages open(Accounts accounts, Passwords passwords, Sessions sessions, StudentWing students) {
+        View view = shell.view();
         PasswordLinks links = new PasswordLinks(database, passwords, sessions, clock);
-        Cohorts cohorts = new Cohorts(database, List.of(new Convention("harrow", "Harrow form")), clock);
+        Cohorts cohorts = new Cohorts(database, conventions(), clock);
         Rosters rosters = new Rosters(database, links, clock);
         Invitations invitations = new Invitations(database, accounts, clock);
         SetWork work = new SetWork(database, clock);
-        CohortView page = new CohortView(shell.view(), cohorts, rosters, work, moments, clock);
+        CohortView page = new CohortView(view, cohorts, rosters, work, moments, clock);
+        CaseCheck check = check(reference);
+        CasesInUse cases = new CasesInUse(database, check, clock);
+        Drafts drafts = new Drafts(database, check, clock);
+        Reviews reviews = new Reviews(database, clock);
         return new SchoolPages(
-                new CohortPages(shell.view(), page, cohorts),
-                new RosterPages(shell.view(), page, rosters, invitations, shell.addresses()),
+                new CasePages(view, drafts, cases, moments),
+                new DraftPages(view, new DraftView(view, check, cases, moments), drafts, cases),
+                new CohortPages(view, page, cohorts),
+                new RosterPages(view, page, rosters, invitations, shell.addresses()),
                 new SetWorkPages(page, work, moments),
-                new JoinPages(shell.view(), shell.cookies(), invitations),
-                new WelcomePages(shell.view(), shell.cookies(), links),
-                new ReviewPages(shell.view(), cohorts));
+                new JoinPages(view, shell.cookies(), invitations),
+                new WelcomePages(view, shell.cookies(), links),
+                new ReviewPages(view, cohorts, reviews, moments),
+                new AttemptPage(view, reviews, students.debriefs(), students.debriefView()),
+                new CsvPages(reviews),
+                new LeaderboardPage(view, reviews));
+    }
+
+    /** Reads cases against these tables and compiles their keys from them. */
+    static CaseCheck check(Reference reference) {
+        CaseKeys keys = new CaseKeys(reference);
+        return new CaseCheck(reference, file -> KeyJson.write(keys.of(file)));
+    }
+
+    private List<Convention> conventions() {
+        Conventions known = reference.marking().conventions();
+        return known.ids().stream()
+                .map(id -> new Convention(id, known.name(id)))
+                .toList();
     }
 }

@@ -16,7 +16,6 @@ import org.manubrium.web.shell.StaticFiles;
 /** Every address of the server, with who may use it. */
 public final class Routes {
     private final StaticFiles files = new StaticFiles();
-    private final Home home;
     private final Health health;
     private final SignInPages signIn;
     private final AccountPages accounts;
@@ -25,14 +24,12 @@ public final class Routes {
     private final Optional<DemoEntry> demo;
 
     public Routes(
-            Home home,
             Health health,
             SignInPages signIn,
             AccountPages accounts,
             SchoolPages school,
             StudentRooms students,
             Optional<DemoEntry> demo) {
-        this.home = home;
         this.health = health;
         this.signIn = signIn;
         this.accounts = accounts;
@@ -45,7 +42,7 @@ public final class Routes {
         routes.get("/static/<path>", files::serve, ANYONE);
         routes.get("/health", health::show, ANYONE);
 
-        routes.get("/", home::enter, ANYONE);
+        routes.get("/", Home::enter, ANYONE);
         routes.get("/sign-in", signIn::form, ANYONE);
         routes.post("/sign-in", signIn::signIn, ANYONE);
         routes.post("/sign-out", signIn::signOut, ANYONE);
@@ -56,8 +53,8 @@ public final class Routes {
         routes.get("/account/password", accounts::passwordForm, SIGNED_IN);
         routes.post("/account/password", accounts::changePassword, SIGNED_IN);
 
-        routes.get("/educator", home::educator, EDUCATOR);
         student(routes);
+        cases(routes);
         cohorts(routes);
         review(routes);
     }
@@ -68,6 +65,20 @@ public final class Routes {
         routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
         routes.post("/attempts/{id}/events", students.bedside()::take, STUDENT, EDUCATOR);
         routes.get("/attempts/{id}/debrief", students.debrief()::show, STUDENT, EDUCATOR);
+    }
+
+    private void cases(RoutesConfig routes) {
+        routes.get("/educator", school.cases()::desk, EDUCATOR);
+        routes.get("/educator/versions/{version}", school.cases()::version, EDUCATOR);
+        routes.post("/educator/versions/{version}/try", school.cases()::tryOut, EDUCATOR);
+        routes.post("/educator/versions/{version}/revise", school.cases()::revise, EDUCATOR);
+        routes.get("/educator/drafts/new", school.drafts()::form, EDUCATOR);
+        routes.post("/educator/drafts", school.drafts()::begin, EDUCATOR);
+        routes.get("/educator/drafts/{draft}", school.drafts()::show, EDUCATOR);
+        routes.post("/educator/drafts/{draft}", school.drafts()::save, EDUCATOR);
+        routes.post("/educator/drafts/{draft}/try", school.drafts()::tryOut, EDUCATOR);
+        routes.post("/educator/drafts/{draft}/put-in-use", school.drafts()::putInUse, EDUCATOR);
+        routes.post("/educator/drafts/{draft}/discard", school.drafts()::discard, EDUCATOR);
     }
 
     private void cohorts(RoutesConfig routes) {
@@ -91,5 +102,13 @@ public final class Routes {
 
     private void review(RoutesConfig routes) {
         routes.get("/reviewer", school.review()::list, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}", school.review()::cohort, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/cases/{set}", school.review()::setCase, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/attempts/{attempt}", school.attempt()::show, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/attempts.csv", school.csv()::attempts, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/lines.csv", school.csv()::lines, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/answers.csv", school.csv()::answers, EDUCATOR, REVIEWER);
+        routes.get("/reviewer/cohorts/{cohort}/leaderboard.csv", school.csv()::leaderboard, EDUCATOR, REVIEWER);
+        routes.get("/student/cohorts/{cohort}/leaderboard", school.leaderboard()::show, STUDENT);
     }
 }

@@ -5,13 +5,23 @@ import org.manubrium.web.cohort.CohortPages;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
+import org.manubrium.web.educator.CasePages;
+import org.manubrium.web.educator.DraftPages;
+import org.manubrium.web.review.AttemptPage;
+import org.manubrium.web.review.CsvPages;
+import org.manubrium.web.review.LeaderboardPage;
 import org.manubrium.web.review.ReviewPages;
 
 /** The pages of those who teach, and the doors through which their students come in. */
 public record SchoolPages(
+        CasePages cases,
+        DraftPages drafts,
         CohortPages cohorts,
         RosterPages rosters,
         SetWorkPages work,
         JoinPages joining,
         WelcomePages welcome,
-        ReviewPages review) {}
+        ReviewPages review,
+        AttemptPage attempt,
+        CsvPages csv,
+        LeaderboardPage leaderboard) {}
