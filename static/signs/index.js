@@ -33,8 +33,27 @@ const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");
 
 const note = (text) => el("p", { class: "quiet not-yet" }, text);
 
+/** Systems whose drawings are brought when one of their manoeuvres is first done, so that the page stays light. */
+const BROUGHT = { chest: () => import("./chest.js") };
+
+const brought = new Set();
+
+/** Brings what is still to be brought, then draws, unless the host has been drawn on since. */
+async function bring(system, host, view) {
+  const waiting = note("Drawing …");
+  put(host, waiting);
+  Object.assign(DRAWINGS, (await BROUGHT[system]()).drawings);
+  brought.add(system);
+  if (waiting.isConnected) showSign(host, view);
+}
+
 /** Draws what the probes of one line showed, and says what is new. */
-export function showSign(host, { manoeuvre, probes, waiting, fresh }) {
+export function showSign(host, view) {
+  const { manoeuvre, probes, waiting, fresh } = view;
+  if (BROUGHT[manoeuvre.system] && !brought.has(manoeuvre.system)) {
+    bring(manoeuvre.system, host, view);
+    return;
+  }
   put(host);
   if (probes.length) {
     const drawing = DRAWINGS[probes.at(-1).shown.sign] ?? table;

@@ -1,0 +1,28 @@
+// A narrow drawing of something that lasts a moment, with a cursor that follows it.
+
+import { svg } from "../bedside/dom.js";
+import { between, roundStep, ticks } from "./scale.js";
+
+const WIDTH = 480;
+const FOOT = 18;
+
+/**
+ * @param seconds how long the strip is
+ * @param draw    (x, middle, half) => nodes; x turns seconds into places
+ */
+export function strip({ seconds, height = 84, draw }) {
+  const x = between(0, seconds, 4, WIDTH - 4);
+  const floor = height - FOOT;
+  const cursor = svg("path", { class: "stop-watch", d: "" });
+  const inMs = seconds < 1;
+  const times = ticks(0, seconds, roundStep(seconds, 6));
+  const node = svg(
+    "svg",
+    { class: "strip", viewBox: `0 0 ${WIDTH} ${height}`, width: WIDTH, height, "aria-hidden": "true" },
+    ...times.flatMap((t) => [svg("path", { class: "grid", d: `M${x(t)} 2V${floor}` }), svg("text", { class: "tick", x: x(t) + 3, y: height - 4 }, inMs ? `${Math.round(t * 1000)} ms` : `${t} s`)]),
+    ...draw(x, floor / 2 + 1, floor / 2 - 3),
+    cursor,
+  );
+  const at = (t) => cursor.setAttribute("d", t <= seconds ? `M${x(t)} 0V${floor}` : "");
+  return { node, at };
+}
