@@ -1,0 +1,80 @@
+package org.manubrium;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** A headless browser with a profile of its own, for one test class. */
+public final class Chromium implements AutoCloseable {
+    private final Path profile;
+    private final ChromeDriver driver;
+
+    private Chromium(Path profile, ChromeDriver driver) {
+        this.profile = profile;
+        this.driver = driver;
+    }
+
+    /** A browser with a window of this size, in CSS pixels. */
+    public static Chromium open(int width, int height) {
+        try {
+            Path profile = Files.createTempDirectory("chromium");
+            ChromeOptions options = new ChromeOptions();
+            options.addArguments(
+                    "--headless",
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                    "--user-data-dir=" + profile);
+            options.setBinary(onPath("chromium").toString());
+            ChromeDriver driver = new ChromeDriver(
+                    new ChromeDriverService.Builder()
+                            .usingDriverExecutable(onPath("chromedriver").toFile())
+                            .build(),
+                    options);
+            driver.manage().window().setSize(new Dimension(width, height));
+            driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
+            return new Chromium(profile, driver);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Found here rather than by the driver's own manager, which would ask the network. */
+    private static Path onPath(String program) {
+        return Arrays.stream(System.getenv("PATH").split(File.pathSeparator, -1))
+                .map(folder -> Path.of(folder, program))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "needs the packages chromium and chromium-driver: no " + program + " on the path"));
+    }
+
+    public ChromeDriver driver() {
+        return driver;
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+        try (Stream<Path> files = Files.walk(profile)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
