@@ -19,6 +19,7 @@ public final class Anatomy {
     private static final String HORN = "anterior horn";
 
     private static final String ENTRY = "dorsal horn";
+    private static final String VENTRAL = "ventral root";
     private static final String ROOT = "root";
     private static final String MUSCLE = "muscle";
     private static final String JUNCTION = "neuromuscular junction";
@@ -134,6 +135,18 @@ public final class Anatomy {
         return overMuscles(movement(movementId), side, root -> Pathway.series(List.of()));
     }
 
+    /** From the anterior horn to one muscle. */
+    public Pathway supply(String muscleId, Side side) {
+        return laid.computeIfAbsent("supply " + muscleId + side, k -> laySupply(muscleId, side));
+    }
+
+    private Pathway laySupply(String muscleId, Side side) {
+        Muscle muscle = known(muscles, muscleId, "muscle");
+        Movement alone = new Movement(
+                muscleId, muscle.name(), Map.of(muscleId, 1.0), "", 0, muscle.source(), muscle.confidence());
+        return overMuscles(alone, side, root -> Pathway.series(List.of()));
+    }
+
     /** From the cortex to the anterior horns of a movement: the upper motor neurone alone. */
     public Pathway upperMotor(String movementId, Side side) {
         return laid.computeIfAbsent("upper " + movementId + side, k -> layUpperMotor(movementId, side));
@@ -157,6 +170,7 @@ public final class Anatomy {
                 Pathway path = Pathway.series(
                         above.apply(root.root()),
                         Pathway.at(Site.at(HORN, root.root(), side)),
+                        Pathway.at(Site.at(VENTRAL, root.root(), side)),
                         peripheral(root.root(), muscle.station(), side),
                         toMuscle(muscle, side));
                 branches.add(new Pathway.Branch(share * root.weight(), path));

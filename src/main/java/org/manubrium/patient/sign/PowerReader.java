@@ -1,6 +1,9 @@
 package org.manubrium.patient.sign;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
@@ -27,9 +30,16 @@ final class PowerReader implements SignReader {
         return new Finding.Graded("power", passed(body, manoeuvre, probe));
     }
 
+    /** What passes; less of it while the patient attends to the limb, where attention itself gets in the way. */
     private static double passed(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return body.conduction(
-                body.anatomy().motor(manoeuvre.part(), probe.item().side()));
+        Side side = probe.item().side();
+        String part = manoeuvre.part();
+        if (side != Side.NONE) {
+            return body.conduction(body.anatomy().motor(part, side)) * Attention.kept(body, part, side);
+        }
+        return (body.conduction(body.anatomy().motor(part, Side.RIGHT))
+                        + body.conduction(body.anatomy().motor(part, Side.LEFT)))
+                / 2;
     }
 
     /** What the limb does by itself and against the hand; the student judges the grade. */
@@ -70,13 +80,17 @@ final class PowerReader implements SignReader {
 
     @Override
     public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return List.of(
-                new Strand(
-                        "lower-motor",
-                        body.anatomy().lowerMotor(manoeuvre.part(), probe.item().side())),
-                new Strand(
-                        "upper-motor",
-                        body.anatomy().upperMotor(manoeuvre.part(), probe.item().side())));
+        List<Strand> found = new ArrayList<>();
+        for (Side side : Attention.sides(probe.item().side())) {
+            found.add(new Strand("lower-motor", body.anatomy().lowerMotor(manoeuvre.part(), side)));
+            found.add(new Strand("upper-motor", body.anatomy().upperMotor(manoeuvre.part(), side)));
+        }
+        return List.copyOf(found);
+    }
+
+    @Override
+    public Set<String> quantities(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return Attention.quantities(body, manoeuvre.part(), probe.item().side());
     }
 
     @Override
