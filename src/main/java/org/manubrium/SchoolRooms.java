@@ -57,7 +57,7 @@ final class SchoolRooms {
     SchoolPages open(Accounts accounts, Passwords passwords, Sessions sessions, StudentWing students) {
         View view = shell.view();
         PasswordLinks links = new PasswordLinks(database, passwords, sessions, clock);
-        Cohorts cohorts = new Cohorts(database, conventions(), clock);
+        Cohorts cohorts = new Cohorts(database, conventions(reference), clock);
         Rosters rosters = new Rosters(database, links, clock);
         Invitations invitations = new Invitations(database, accounts, clock);
         SetWork work = new SetWork(database, clock);
@@ -86,7 +86,7 @@ final class SchoolRooms {
         return new CaseCheck(reference, file -> KeyJson.write(keys.of(file)));
     }
 
-    private List<Convention> conventions() {
+    static List<Convention> conventions(Reference reference) {
         Conventions known = reference.marking().conventions();
         return known.ids().stream()
                 .map(id -> new Convention(id, known.name(id)))

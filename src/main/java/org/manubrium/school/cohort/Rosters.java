@@ -60,6 +60,11 @@ public final class Rosters {
         });
     }
 
+    /** Puts somebody who has an account into the cohort; being there already changes nothing. */
+    public Enrolment admit(long cohort, long account) {
+        return database.inTransaction(stores -> Enrolments.enrol(stores, cohort, account));
+    }
+
     /**
      * A new link for someone who has lost the one before, or the password.
      *
