@@ -3,6 +3,7 @@ package org.manubrium.school.cohort;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /** Neutral names for a leaderboard: a bird and a number, the same for the same student in the same cohort. */
 final class Pseudonyms {
@@ -82,11 +83,14 @@ final class Pseudonyms {
 
     private Pseudonyms() {}
 
-    /** A pseudonym that is not among those taken; there are some 69,000. */
+    /** A pseudonym that is not among those taken; no two students are the same bird while there are birds left. */
     static String pick(long cohort, long account, Set<String> taken) {
+        Set<String> seen = taken.stream().map(name -> name.split(" ", 2)[0]).collect(Collectors.toSet());
+        List<String> free = BIRDS.stream().filter(bird -> !seen.contains(bird)).toList();
+        List<String> birds = free.isEmpty() ? BIRDS : free;
         SplittableRandom random = new SplittableRandom(cohort * 1_000_003 + account);
         while (true) {
-            String bird = BIRDS.get(random.nextInt(BIRDS.size()));
+            String bird = birds.get(random.nextInt(birds.size()));
             String name = bird + " " + random.nextInt(LEAST_NUMBER, BELOW_NUMBER);
             if (!taken.contains(name)) {
                 return name;

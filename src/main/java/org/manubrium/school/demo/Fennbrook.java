@@ -30,20 +30,20 @@ import org.manubrium.store.SetCase;
 public final class Fennbrook {
     private static final long SEED = 20_270_203;
     private static final String COHORT = "Fennbrook Medical School, year 3";
-    private static final String STUDENTS = String.join(
-            "\n",
-            "Ada Fennimore",
-            "Bram Oakhanger",
-            "Cleo Marshwell",
-            "Dara Inchbald",
-            "Edwin Tallow",
-            "Fern Applegarth",
-            "Gus Merrow",
-            "Hetty Winterbourn",
-            "Ivo Larkspur",
-            "Juno Saltmarsh",
-            "Kit Ravenscar",
-            "Lotte Greenhalgh");
+    private static final String STUDENTS = """
+            Ada Fennimore
+            Bram Oakhanger
+            Cleo Marshwell
+            Dara Inchbald
+            Edwin Tallow
+            Fern Applegarth
+            Gus Merrow
+            Hetty Winterbourn
+            Ivo Larkspur
+            Juno Saltmarsh
+            Kit Ravenscar
+            Lotte Greenhalgh
+            """;
     private static final Duration DAY = Duration.ofDays(1);
     private static final int BEGAN_DAYS_AGO = 15;
     private static final int OPEN_DAYS = 21;

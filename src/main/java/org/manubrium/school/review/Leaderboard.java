@@ -53,7 +53,7 @@ public record Leaderboard(List<Place> ranked, List<Place> apart, int counted, in
     public String howMade() {
         return "By the mean of first attempts at the " + (counted == 1 ? "one set case" : counted + " set cases")
                 + " closed so far or handed in by everyone; means equal to one decimal share a place, and whoever has"
-                + " handed in fewer than " + least + " of them is listed apart.";
+                + " handed in " + (least == 1 ? "none" : "fewer than " + least) + " of them is listed apart.";
     }
 
     private static Place place(Student student, List<Map<Long, Double>> totals) {
