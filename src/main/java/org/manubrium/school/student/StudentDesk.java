@@ -36,6 +36,13 @@ public final class StudentDesk {
         });
     }
 
+    /** The student's cohorts whose leaderboard is on. */
+    public List<Cohort> leaderboards(long account) {
+        return database.direct(stores -> stores.cohorts().of(account)).stream()
+                .filter(Cohort::leaderboardOn)
+                .toList();
+    }
+
     /**
      * Begins an attempt at a set case, or goes on with the one that is under way.
      *

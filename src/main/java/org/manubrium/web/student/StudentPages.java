@@ -27,12 +27,13 @@ public final class StudentPages {
     }
 
     public void home(Context ctx) {
-        List<Map<String, Object>> set = desk
-                .assignments(Visitor.of(ctx).account().id())
-                .stream()
-                .map(StudentPages::row)
+        long account = Visitor.of(ctx).account().id();
+        List<Map<String, Object>> set =
+                desk.assignments(account).stream().map(StudentPages::row).toList();
+        List<Map<String, Object>> boards = desk.leaderboards(account).stream()
+                .map(cohort -> Map.<String, Object>of("cohort", cohort.id(), "name", cohort.name()))
                 .toList();
-        view.show(ctx, "student/home", Map.of("set", set));
+        view.show(ctx, "student/home", Map.of("set", set, "boards", boards));
     }
 
     /** Begins a set case, or goes on with it, and leads to the bedside. */
