@@ -23,8 +23,18 @@ import org.manubrium.patient.Variation;
 /** What holds for every head: eyes, ears, face, mouth and the other nerves of the skull. */
 class HeadPropertiesTest {
     private static final List<String> SYSTEMS = List.of("eyes", "ears", "face", "mouth", "other cranial nerves");
-    private static final List<String> OF_THE_BODY =
-            List.of("corticospinal", "other descending", "dorsal column", "spinothalamic");
+    private static final List<String> OF_THE_BODY = List.of(
+            "corticospinal",
+            "other descending",
+            "dorsal column",
+            "spinothalamic",
+            "steering",
+            "trunk steering",
+            "movement drive",
+            "movement brake",
+            "stepping",
+            "balance",
+            "attending to touch");
 
     private static List<Sign> signs(Bedside patient) {
         List<Sign> found = new ArrayList<>();
