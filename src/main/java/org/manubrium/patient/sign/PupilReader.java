@@ -57,12 +57,15 @@ final class PupilReader implements SignReader {
         return List.copyOf(found);
     }
 
+    /** What narrows the pupil, and what it is narrowed from. */
     private static List<Strand> outward(Body body, Side eye) {
         PupilPaths paths = paths(body, eye);
         return List.of(
                 new Strand("pupil-drive", paths.drive()),
                 new Strand("ciliary", paths.ciliary()),
-                new Strand("sphincter", paths.sphincter()));
+                new Strand("sphincter", paths.sphincter()),
+                widening(body, eye),
+                new Strand("pupil-inhibition", paths.inhibition()));
     }
 
     private static List<Strand> near(Body body, Side eye) {
@@ -72,10 +75,7 @@ final class PupilReader implements SignReader {
     }
 
     private static List<Strand> size(Body body, Side eye) {
-        List<Strand> found = new ArrayList<>(way(body, List.of(Side.RIGHT, Side.LEFT), List.of(eye)));
-        found.add(widening(body, eye));
-        found.add(new Strand("pupil-inhibition", paths(body, eye).inhibition()));
-        return List.copyOf(found);
+        return way(body, List.of(Side.RIGHT, Side.LEFT), List.of(eye));
     }
 
     private static Strand widening(Body body, Side eye) {

@@ -34,8 +34,8 @@ final class RelaxationReader implements SignReader {
 
     @Override
     public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return List.of(new Strand(
-                "arc", body.anatomy().arc(manoeuvre.part(), probe.item().side())));
+        return TendonReflexReader.arcAndControl(
+                body, manoeuvre.part(), probe.item().side());
     }
 
     @Override
