@@ -64,7 +64,7 @@ final class SchoolRooms {
         CohortView page = new CohortView(view, cohorts, rosters, work, moments, clock);
         CaseCheck check = check(reference);
         CasesInUse cases = new CasesInUse(database, check, clock);
-        Drafts drafts = new Drafts(database, check, clock);
+        Drafts drafts = new Drafts(database, clock);
         Reviews reviews = new Reviews(database, clock);
         return new SchoolPages(
                 new CasePages(view, drafts, cases, moments),

@@ -10,6 +10,9 @@ public final class CaseStore {
     private static final String VERSION =
             "select id, case_id, version, yaml, compiled_key, tables_hash, published_by, published_at from case_version";
 
+    private static final String LINE = "select v.id, v.case_id, c.title, v.version, v.published_by, v.published_at"
+            + " from case_version v join case_file c on c.id = v.case_id";
+
     private final Handle handle;
 
     CaseStore(Handle handle) {
@@ -76,6 +79,22 @@ public final class CaseStore {
                 .bind("id", id)
                 .mapTo(CaseVersion.class)
                 .findOne();
+    }
+
+    /** The line of a version, which is all that a list needs. */
+    public Optional<VersionLine> line(long version) {
+        return handle.createQuery(LINE + " where v.id = :id")
+                .bind("id", version)
+                .mapTo(VersionLine.class)
+                .findOne();
+    }
+
+    /** The lines of all versions of a case, the newest first. */
+    public List<VersionLine> lines(long caseId) {
+        return handle.createQuery(LINE + " where v.case_id = :case order by v.version desc")
+                .bind("case", caseId)
+                .mapTo(VersionLine.class)
+                .list();
     }
 
     /** The newest version of a case. */

@@ -9,6 +9,7 @@ public final class Stores {
             org.manubrium.security.OneTimeLink.class,
             CaseFile.class,
             CaseVersion.class,
+            VersionLine.class,
             CaseDraft.class,
             Cohort.class,
             Enrolment.class,

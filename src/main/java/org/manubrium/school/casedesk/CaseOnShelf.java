@@ -3,16 +3,16 @@ package org.manubrium.school.casedesk;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.store.CaseFile;
-import org.manubrium.store.CaseVersion;
+import org.manubrium.store.VersionLine;
 
 /** A case in use with its versions, the newest first. */
-public record CaseOnShelf(CaseFile file, List<CaseVersion> versions) {
+public record CaseOnShelf(CaseFile file, List<VersionLine> versions) {
     public CaseOnShelf {
         versions = List.copyOf(versions);
     }
 
     /** The version that is set from now on. */
-    public Optional<CaseVersion> newest() {
+    public Optional<VersionLine> newest() {
         return versions.stream().findFirst();
     }
 }

@@ -68,13 +68,15 @@ public final class CasesInUse {
     }
 
     /**
-     * Puts a case that comes with the programme in use.
+     * Puts cases that come with the programme in use, in this order.
      *
-     * @throws Refused if it has a problem or is in use already
+     * @throws Refused if one has a problem or is in use already
      */
-    public CaseVersion putInUse(String text) {
-        Ready ready = ready(text);
-        return database.inTransaction(stores -> publish(stores, ready, Optional.empty()));
+    public List<CaseVersion> putInUse(List<String> texts) {
+        List<Ready> ready = texts.parallelStream().map(this::ready).toList();
+        return database.inTransaction(stores -> ready.stream()
+                .map(one -> publish(stores, one, Optional.empty()))
+                .toList());
     }
 
     /** A version's text as a new draft. */
@@ -140,7 +142,7 @@ public final class CasesInUse {
     }
 
     private static CaseOnShelf shelf(Stores stores, CaseFile file) {
-        return new CaseOnShelf(file, stores.cases().versions(file.id()));
+        return new CaseOnShelf(file, stores.cases().lines(file.id()));
     }
 
     /** A text without a problem, with everything that a version holds. */

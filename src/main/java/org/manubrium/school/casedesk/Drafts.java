@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.manubrium.casefile.CaseFile;
 import org.manubrium.school.Misfilled;
 import org.manubrium.store.CaseDraft;
 import org.manubrium.store.Database;
@@ -17,12 +16,10 @@ public final class Drafts {
     private static final String UNTITLED = "Untitled draft";
 
     private final Database database;
-    private final CaseCheck check;
     private final Clock clock;
 
-    public Drafts(Database database, CaseCheck check, Clock clock) {
+    public Drafts(Database database, Clock clock) {
         this.database = database;
-        this.check = check;
         this.clock = clock;
     }
 
@@ -69,16 +66,9 @@ public final class Drafts {
         });
     }
 
-    private String title(String text) {
-        return check.read(text)
-                .caseFile()
-                .map(CaseFile::title)
-                .or(() -> written(text))
-                .orElse(UNTITLED);
-    }
-
-    private static Optional<String> written(String text) {
+    /** Read off the text itself, which may be too faulty to be read as a case. */
+    private static String title(String text) {
         Matcher title = TITLE.matcher(text);
-        return title.find() ? Optional.of(title.group(1).strip()).filter(found -> !found.isEmpty()) : Optional.empty();
+        return title.find() && !title.group(1).isBlank() ? title.group(1).strip() : UNTITLED;
     }
 }

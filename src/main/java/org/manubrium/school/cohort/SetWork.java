@@ -10,11 +10,10 @@ import org.manubrium.school.Misfilled;
 import org.manubrium.school.account.Refused;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.AuditEntry;
-import org.manubrium.store.CaseFile;
-import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Database;
 import org.manubrium.store.SetCase;
 import org.manubrium.store.Stores;
+import org.manubrium.store.VersionLine;
 
 /** Setting cases to a cohort. */
 public final class SetWork {
@@ -36,7 +35,8 @@ public final class SetWork {
     /** Every case in use, by title, in its newest version. */
     public List<CaseChoice> choices() {
         return database.direct(stores -> stores.cases().all().stream()
-                .flatMap(file -> stores.cases().latest(file.id()).stream()
+                .flatMap(file -> stores.cases().lines(file.id()).stream()
+                        .limit(1)
                         .map(version -> new CaseChoice(version.id(), file.title(), version.version())))
                 .toList());
     }
@@ -102,13 +102,11 @@ public final class SetWork {
     }
 
     private static SetLine line(Stores stores, SetCase set) {
-        CaseVersion version = stores.cases().version(set.caseVersionId()).orElseThrow();
-        String title =
-                stores.cases().find(version.caseId()).map(CaseFile::title).orElseThrow();
+        VersionLine version = stores.cases().line(set.caseVersionId()).orElseThrow();
         List<Attempt> attempts = stores.attempts().ofSetCase(set.id());
         return new SetLine(
                 set,
-                title,
+                version.title(),
                 version.version(),
                 students(attempts),
                 students(attempts.stream().filter(Attempt::isHandedIn).toList()));

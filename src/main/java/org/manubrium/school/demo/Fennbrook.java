@@ -62,9 +62,8 @@ public final class Fennbrook {
     /** Fills an empty database that holds the demo's own people. */
     public void fill() {
         Rooms began = at(BEGAN_DAYS_AGO);
-        List<CaseVersion> versions = ShippedCases.names().stream()
-                .map(name -> began.cases().putInUse(ShippedCases.text(name)))
-                .toList();
+        List<CaseVersion> versions = began.cases()
+                .putInUse(ShippedCases.names().stream().map(ShippedCases::text).toList());
         long educator = demo(Role.EDUCATOR);
         Cohort cohort = cohort(began, educator);
         List<SetCase> set = new ArrayList<>();

@@ -10,14 +10,13 @@ import java.util.stream.Collectors;
 import org.manubrium.exchange.SheetReader;
 import org.manubrium.marking.MarkSheet;
 import org.manubrium.store.Attempt;
-import org.manubrium.store.CaseFile;
-import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.Database;
 import org.manubrium.store.Enrolment;
 import org.manubrium.store.SetCase;
 import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
+import org.manubrium.store.VersionLine;
 
 /** Looks at cohorts. Changes nothing. */
 public final class Reviews {
@@ -59,9 +58,7 @@ public final class Reviews {
     }
 
     private static CaseReview ofSet(Stores stores, SetCase set, List<Student> students) {
-        CaseVersion version = stores.cases().version(set.caseVersionId()).orElseThrow();
-        String title =
-                stores.cases().find(version.caseId()).map(CaseFile::title).orElseThrow();
+        VersionLine version = stores.cases().line(set.caseVersionId()).orElseThrow();
         Map<Long, Student> byAccount =
                 students.stream().collect(Collectors.toMap(Student::account, Function.identity()));
         Map<Long, MarkSheet> sheets = stores.marks().ofSetCase(set.id()).stream()
@@ -69,7 +66,7 @@ public final class Reviews {
         List<Sat> sat = stores.attempts().ofSetCase(set.id()).stream()
                 .flatMap(attempt -> sat(attempt, byAccount, sheets).stream())
                 .toList();
-        return new CaseReview(set, title, version.version(), students, sat);
+        return new CaseReview(set, version.title(), version.version(), students, sat);
     }
 
     private static Optional<Sat> sat(Attempt attempt, Map<Long, Student> students, Map<Long, MarkSheet> sheets) {

@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.manubrium.school.account.Refused;
 import org.manubrium.store.Attempt;
-import org.manubrium.store.CaseFile;
-import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.Database;
 import org.manubrium.store.SetCase;
 import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
+import org.manubrium.store.VersionLine;
 
 /** What a student finds on coming in. */
 public final class StudentDesk {
@@ -92,7 +91,6 @@ public final class StudentDesk {
     }
 
     private static String title(Stores stores, long version) {
-        CaseVersion found = stores.cases().version(version).orElseThrow();
-        return stores.cases().find(found.caseId()).map(CaseFile::title).orElse("");
+        return stores.cases().line(version).map(VersionLine::title).orElse("");
     }
 }

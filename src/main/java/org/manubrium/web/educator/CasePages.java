@@ -11,6 +11,7 @@ import org.manubrium.school.casedesk.CasesInUse;
 import org.manubrium.school.casedesk.Drafts;
 import org.manubrium.store.CaseDraft;
 import org.manubrium.store.CaseVersion;
+import org.manubrium.store.VersionLine;
 import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.Moments;
 import org.manubrium.web.shell.View;
@@ -51,7 +52,9 @@ public final class CasePages {
         CaseOnShelf shelf = cases.find(version.caseId()).orElseThrow(NotFoundResponse::new);
         Map<String, Object> model = new HashMap<>();
         model.put("title", shelf.file().title());
-        model.put("version", row(version));
+        shelf.versions().stream()
+                .filter(line -> line.id() == version.id())
+                .forEach(line -> model.put("version", row(line)));
         model.put(
                 "tables",
                 version.tablesHash()
@@ -91,7 +94,7 @@ public final class CasePages {
                 "versions", shelf.versions().stream().map(this::row).toList());
     }
 
-    private Map<String, Object> row(CaseVersion version) {
+    private Map<String, Object> row(VersionLine version) {
         return Map.of(
                 "id", version.id(),
                 "number", version.version(),

@@ -12,7 +12,7 @@ import org.manubrium.school.casedesk.CaseCheck;
 import org.manubrium.school.casedesk.CasesInUse;
 import org.manubrium.school.casedesk.Saving;
 import org.manubrium.store.CaseDraft;
-import org.manubrium.store.CaseVersion;
+import org.manubrium.store.VersionLine;
 import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.Moments;
 import org.manubrium.web.shell.View;
@@ -66,7 +66,7 @@ public final class DraftView {
     private String becomes(CaseFile file) {
         return cases.named(file.slug())
                 .map(shelf -> "It will be version "
-                        + (shelf.newest().map(CaseVersion::version).orElse(0) + 1) + " of “"
+                        + (shelf.newest().map(VersionLine::version).orElse(0) + 1) + " of “"
                         + shelf.file().title() + "”, which has the short name " + file.slug() + ".")
                 .orElse("It will be version 1 of a new case with the short name " + file.slug() + ".");
     }
