@@ -1,5 +1,6 @@
 package org.manubrium.patient.sign;
 
+import java.util.List;
 import java.util.Optional;
 import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
@@ -18,9 +19,9 @@ record Feature(String label, String unit, double scale, Amount amount, Optional<
     interface Amount {
         double of(Body body, Side side);
 
-        /** The quantity it is read off; empty if it follows from something else. */
-        default Optional<String> quantity(Side side) {
-            return Optional.empty();
+        /** The quantities it is read off; none if it follows from a pathway. */
+        default List<String> quantities(Side side) {
+            return List.of();
         }
     }
 
@@ -35,8 +36,8 @@ record Feature(String label, String unit, double scale, Amount amount, Optional<
         }
 
         @Override
-        public Optional<String> quantity(Side side) {
-            return Optional.of(id(side));
+        public List<String> quantities(Side side) {
+            return List.of(id(side));
         }
 
         private String id(Side side) {

@@ -1,6 +1,5 @@
 package org.manubrium.patient.sign;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,6 +19,8 @@ final class InspectionReader implements SignReader {
     InspectionReader() {
         looks.putAll(DrumLooks.all());
         looks.putAll(MouthLooks.all());
+        looks.putAll(FundusLooks.all());
+        looks.putAll(OrbitLooks.all());
     }
 
     @Override
@@ -42,15 +43,7 @@ final class InspectionReader implements SignReader {
 
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
-        Look look = look(manoeuvre);
-        Side side = probe.item().side();
-        List<Appearance.Measure> seen = new ArrayList<>();
-        boolean hidden = false;
-        for (Feature feature : look.features()) {
-            seen.add(feature.shown(body, side, hidden));
-            hidden |= feature.hides() && feature.plain(body, side);
-        }
-        return new Appearance(look.sign(), List.of(), List.copyOf(seen), "");
+        return look(manoeuvre).show(body, probe.item().side());
     }
 
     @Override
@@ -65,7 +58,7 @@ final class InspectionReader implements SignReader {
         Set<String> found = new LinkedHashSet<>();
         for (Feature feature : look(manoeuvre).features()) {
             if (found.isEmpty() && feature.plain(body, side)) {
-                feature.amount().quantity(side).ifPresent(found::add);
+                found.addAll(feature.amount().quantities(side));
             }
         }
         return found;

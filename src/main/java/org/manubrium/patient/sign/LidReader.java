@@ -1,6 +1,7 @@
 package org.manubrium.patient.sign;
 
 import java.util.List;
+import java.util.Set;
 import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Manoeuvre;
@@ -23,7 +24,7 @@ final class LidReader implements SignReader {
         return new Finding.Measured(opening(body, probe.item().side()), "mm");
     }
 
-    private static double opening(Body body, Side eye) {
+    static double opening(Body body, Side eye) {
         Physiology numbers = body.physiology();
         PupilPaths paths = new PupilPaths(body.anatomy(), eye);
         double healthy = numbers.constant("lid.opening")
@@ -32,7 +33,20 @@ final class LidReader implements SignReader {
         double closed = numbers.constant("lid.without-levator");
         double raised = closed + (healthy - closed) * body.conduction(paths.lidLevator());
         double dropped = numbers.constant("lid.sympathetic") * (1 - body.conduction(paths.lidSympathetic()));
-        return Math.round(Math.max(0, raised - dropped) * 10) / 10.0;
+        double held = body.quantity(raisedBy(eye))
+                + numbers.constant("lid.unchecked")
+                        * (1 - body.conduction(CranialMotor.tract(body, "lid checking", eye)));
+        double lifted = held * body.conduction(paths.lidLevator());
+        return Math.round(Math.max(0, raised - dropped + lifted) * 10) / 10.0;
+    }
+
+    private static String raisedBy(Side eye) {
+        return "orbit." + eye.word() + ".lid-raised";
+    }
+
+    @Override
+    public Set<String> quantities(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return Set.of(raisedBy(probe.item().side()));
     }
 
     /** Both eyes at once, as they are looked at. */
@@ -52,7 +66,11 @@ final class LidReader implements SignReader {
     public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
         PupilPaths paths = new PupilPaths(body.anatomy(), probe.item().side());
         return List.of(
-                new Strand("lid-levator", paths.lidLevator()), new Strand("lid-sympathetic", paths.lidSympathetic()));
+                new Strand("lid-levator", paths.lidLevator()),
+                new Strand("lid-sympathetic", paths.lidSympathetic()),
+                new Strand(
+                        "lid-checking",
+                        CranialMotor.tract(body, "lid checking", probe.item().side())));
     }
 
     @Override

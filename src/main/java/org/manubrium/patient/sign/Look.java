@@ -1,7 +1,9 @@
 package org.manubrium.patient.sign;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.manubrium.anatomy.Side;
+import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Body;
 
 /**
@@ -29,5 +31,16 @@ record Look(String sign, String usual, List<Feature> features, Paths paths) {
             }
         }
         return usual;
+    }
+
+    /** Everything that can be seen there; nothing that lies behind what hides it. */
+    Appearance show(Body body, Side side) {
+        List<Appearance.Measure> seen = new ArrayList<>();
+        boolean hidden = false;
+        for (Feature feature : features) {
+            seen.add(feature.shown(body, side, hidden));
+            hidden |= feature.hides() && feature.plain(body, side);
+        }
+        return new Appearance(sign, List.of(), List.copyOf(seen), "");
     }
 }

@@ -35,6 +35,13 @@ public final class Readers {
                 new CornealReader(),
                 new GagReader(),
                 new FaceFeelingReader(),
-                new SmellReader());
+                new SmellReader(),
+                new AcuityReader(),
+                new RedReader(),
+                new FieldReader(),
+                new CupReader(),
+                new GazeReader(),
+                new LidFatigueReader(),
+                new ProptosisReader());
     }
 }

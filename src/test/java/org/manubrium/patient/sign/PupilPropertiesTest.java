@@ -92,6 +92,9 @@ class PupilPropertiesTest {
         Bedside healthy = Bedside.healthy(40);
         Bedside ill = healthy.lesion("third nerve right", 1, "3 days").lesion("optic nerve left", 1, "3 days");
         for (Item item : Bedside.items("eyes")) {
+            if (!item.manoeuvre().matches("pupil-.*|swinging-light|lid-height")) {
+                continue;
+            }
             var seen = healthy.show(item.toString(), Map.of());
             var other = ill.show(item.toString(), Map.of());
             assertThat(other.sign()).isEqualTo(seen.sign());
