@@ -165,7 +165,7 @@ class ChestSoundTest {
     /** Sci Rep 2021 and the ATS: a dominant pitch of about 400 Hz, longer than 80 ms, mostly in the breath out. */
     @Test
     void wheezeSingsNearFourHundredHertzMostlyInTheBreathOut() {
-        Bedside patient = ChestPatients.with("asthma-attack");
+        Bedside patient = ChestPatients.with("asthma");
         Sound sound = breath(patient, "wheeze-back" + BASE);
         double in = measure(patient, "wheeze-back" + BASE, "breath in lasts") / 1000;
 
