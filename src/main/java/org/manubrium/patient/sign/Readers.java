@@ -42,6 +42,9 @@ public final class Readers {
                 new CupReader(),
                 new GazeReader(),
                 new LidFatigueReader(),
-                new ProptosisReader());
+                new ProptosisReader(),
+                new LimbReader(),
+                new BulkReader(examination),
+                new SpasticityReader(examination));
     }
 }

@@ -1,0 +1,133 @@
+package org.manubrium.patient.sign;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.manubrium.anatomy.Segment;
+import org.manubrium.anatomy.Side;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Phase;
+
+/** How a body walks: the plainest of what it lacks gives the pattern. */
+final class Gait {
+    private static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
+
+    private Gait() {}
+
+    /** The pattern; {@code watched} if the patient knows that he is seen, when attention can get in the way. */
+    static String read(Body body, boolean watched) {
+        if (weak(body, Side.RIGHT) && weak(body, Side.LEFT)) {
+            return "cannot-walk";
+        }
+        if (watched && body.quantity("attended.walking") >= number(body, "limb.attended")) {
+            return "lurching-caught";
+        }
+        String dragged = watched ? sided(body, "dragging", s -> attended(body, s)) : "";
+        return first(
+                dragged,
+                stiff(body),
+                braked(body),
+                glued(body),
+                shuffling(body),
+                StandingSigns.unsteered(body) ? "wide" : "",
+                both(body, s -> LimbState.leg(body, s).unfelt() >= number(body, "limb.unfelt")) ? "stamping" : "",
+                both(body, s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis"))
+                        ? "waddling"
+                        : "",
+                sided(
+                        body,
+                        "dropped",
+                        s -> power(body, "ankle-dorsiflexion", s) < number(body, "limb.power-to-lift-foot")),
+                sided(
+                        body,
+                        "dipping",
+                        s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis")),
+                sided(body, "veers", s -> StandingSigns.unbalanced(body, s)));
+    }
+
+    private static String first(String... patterns) {
+        for (String pattern : patterns) {
+            if (!pattern.isEmpty()) {
+                return pattern;
+            }
+        }
+        return "usual";
+    }
+
+    private static String stiff(Body body) {
+        return both(body, s -> released(body, s)) ? "crossing" : sided(body, "swinging-round", s -> released(body, s));
+    }
+
+    private static boolean released(Body body, Side side) {
+        LimbState leg = LimbState.leg(body, side);
+        return leg.upperLost("ankle-dorsiflexion") >= number(body, "limb.stiff-gait-from")
+                && leg.released("knee-reflex") * leg.arc("knee-reflex") >= number(body, "limb.spastic-from");
+    }
+
+    private static String braked(Body body) {
+        return both(
+                        body,
+                        s -> LimbState.leg(body, s).most(LimbState.leg(body, s).unbraked()))
+                ? "dancing"
+                : "";
+    }
+
+    private static String glued(Body body) {
+        return both(body, s -> unstepped(body, s) >= number(body, "limb.stepping-lost")) ? "glued" : "";
+    }
+
+    private static String shuffling(Body body) {
+        double undriven = 0;
+        for (Side side : SIDES) {
+            undriven += LimbState.leg(body, side).undriven() / 2;
+        }
+        return undriven >= number(body, "limb.shuffle-from") ? "shuffling" : "";
+    }
+
+    private static double unstepped(Body body, Side side) {
+        return body.lost(body.anatomy().tract("stepping", side, Segment.L4, "leg"), Phase.LOSS);
+    }
+
+    private static boolean attended(Body body, Side side) {
+        return body.quantity(Attention.limb("leg", side)) >= number(body, "limb.attended");
+    }
+
+    private static boolean weak(Body body, Side side) {
+        return power(body, "knee-extension", side) < number(body, "limb.power-to-stand");
+    }
+
+    private static double power(Body body, String movement, Side side) {
+        return LimbState.leg(body, side).passed(movement);
+    }
+
+    private static boolean both(Body body, Predicate<Side> holds) {
+        return holds.test(Side.RIGHT) && holds.test(Side.LEFT);
+    }
+
+    /** The pattern with its side, without one where it holds on both, blank where on neither. */
+    private static String sided(Body body, String pattern, Predicate<Side> holds) {
+        if (both(body, holds)) {
+            return pattern;
+        }
+        return holds.test(Side.RIGHT) ? pattern + "-right" : holds.test(Side.LEFT) ? pattern + "-left" : "";
+    }
+
+    static List<Strand> paths(Body body) {
+        List<Strand> found = new ArrayList<>(StandingSigns.paths(body));
+        for (Side side : SIDES) {
+            LimbState leg = LimbState.leg(body, side);
+            found.add(leg.drive());
+            found.add(leg.brake());
+            found.add(new Strand("stepping", body.anatomy().tract("stepping", side, Segment.L4, "leg")));
+            for (String movement : List.of("ankle-dorsiflexion", "hip-abduction")) {
+                found.add(leg.upper(movement));
+                found.add(leg.lower(movement));
+            }
+        }
+        return found;
+    }
+
+    private static double number(Body body, String name) {
+        return LimbState.constant(body, name);
+    }
+}

@@ -1,0 +1,155 @@
+package org.manubrium.patient.sign;
+
+import static org.manubrium.patient.sign.LimbSign.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.manubrium.anatomy.Segment;
+import org.manubrium.anatomy.Side;
+import org.manubrium.patient.Body;
+import org.manubrium.patient.Phase;
+
+/** Standing: with open and shut eyes, on one leg, up from a chair. */
+final class StandingSigns {
+    private StandingSigns() {}
+
+    static Map<String, LimbSign> all() {
+        return Map.of(
+                "romberg", romberg(),
+                "trendelenburg", trendelenburg(),
+                "chair-rise", rise());
+    }
+
+    private static LimbSign romberg() {
+        return new LimbSign(
+                "sway",
+                "steady",
+                (body, side) -> stance(body),
+                List.of(
+                        measured("sways with eyes open by", "cm", "open"),
+                        measured("sways with eyes shut by", "cm", "shut")),
+                numbers -> List.of(
+                        LimbNumbers.curve(
+                                "eyes open", "cm", 50, 120, t -> numbers.of("open") * LimbNumbers.uneven(t / 3)),
+                        LimbNumbers.curve(
+                                "eyes shut",
+                                "cm",
+                                50,
+                                120,
+                                t -> numbers.of("shut") * LimbNumbers.uneven(t / 3 + 9) * Math.min(1, t / 2))),
+                (body, side) -> paths(body),
+                side -> Set.of(
+                        "attended.walking", Attention.limb("leg", Side.RIGHT), Attention.limb("leg", Side.LEFT)));
+    }
+
+    /** Not a test of the cerebellum: who is unsteady with open eyes already cannot be tested further. */
+    private static String stance(Body body) {
+        if (unsteered(body) || tooWeak(body) || body.quantity("attended.walking") >= number(body, "limb.attended")) {
+            return "unsteady-eyes-open";
+        }
+        double felt = Math.min(
+                LimbState.leg(body, Side.RIGHT).unfelt(),
+                LimbState.leg(body, Side.LEFT).unfelt());
+        return felt >= number(body, "limb.unfelt") || unbalanced(body, Side.RIGHT) || unbalanced(body, Side.LEFT)
+                ? "falls-eyes-shut"
+                : "steady";
+    }
+
+    static boolean unsteered(Body body) {
+        boolean trunk = body.lost(body.anatomy().tract("trunk steering", Side.NONE, Segment.T6, "trunk"), Phase.LOSS)
+                >= number(body, "limb.plain");
+        LimbState right = LimbState.leg(body, Side.RIGHT);
+        LimbState left = LimbState.leg(body, Side.LEFT);
+        return trunk || right.most(right.unsteered()) || left.most(left.unsteered());
+    }
+
+    static boolean unbalanced(Body body, Side side) {
+        return body.lost(body.anatomy().tract("balance", side, Segment.C1, "trunk"), Phase.LOSS)
+                >= number(body, "limb.unbalanced");
+    }
+
+    private static boolean tooWeak(Body body) {
+        double least = number(body, "limb.power-to-stand");
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            if (LimbState.leg(body, side).power("knee-extension") < least
+                    || LimbState.leg(body, side).power("hip-extension") < least) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static List<Strand> paths(Body body) {
+        List<Strand> found = new ArrayList<>();
+        found.add(new Strand("trunk-steering", body.anatomy().tract("trunk steering", Side.NONE, Segment.T6, "trunk")));
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            LimbState leg = LimbState.leg(body, side);
+            found.add(leg.steering());
+            found.add(leg.position());
+            found.add(new Strand("balance", body.anatomy().tract("balance", side, Segment.C1, "trunk")));
+            found.add(leg.upper("hip-extension"));
+            found.add(leg.lower("hip-extension"));
+            found.add(leg.upper("knee-extension"));
+            found.add(leg.lower("knee-extension"));
+        }
+        return found;
+    }
+
+    /** Standing on one leg: the other half of the pelvis drops where the hip abductors are too weak to hold it. */
+    private static LimbSign trendelenburg() {
+        return new LimbSign(
+                "one-leg-stand",
+                "level",
+                (body, side) ->
+                        LimbState.leg(body, side).power("hip-abduction") < number(body, "limb.power-to-hold-pelvis")
+                                ? "drops"
+                                : "level",
+                List.of(measured("other half of the pelvis drops by", "degrees", "drop")),
+                LimbSign.none(),
+                (body, side) -> List.of(
+                        LimbState.leg(body, side).lower("hip-abduction"),
+                        LimbState.leg(body, side).upper("hip-abduction")),
+                side -> Set.of(Attention.limb("leg", side)));
+    }
+
+    private static LimbSign rise() {
+        return new LimbSign(
+                "chair-rise",
+                "rises",
+                (body, side) -> up(body),
+                List.of(
+                        measured("weight on the arms", "% of body weight", "arms"),
+                        measured("takes", "s", "seconds"),
+                        measured("hips raised by", "cm", "height")),
+                LimbSign.none(),
+                (body, side) -> {
+                    List<Strand> found = new ArrayList<>(paths(body));
+                    found.add(LimbState.leg(body, Side.RIGHT).drive());
+                    found.add(LimbState.leg(body, Side.LEFT).drive());
+                    return found;
+                },
+                side -> Set.of(Attention.limb("leg", Side.RIGHT), Attention.limb("leg", Side.LEFT)));
+    }
+
+    private static String up(Body body) {
+        double push = 0;
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            LimbState leg = LimbState.leg(body, side);
+            push += Math.min(leg.power("hip-extension"), leg.power("knee-extension")) / 2;
+        }
+        if (push < number(body, "limb.power-to-stand")) {
+            return "cannot";
+        }
+        double undriven = (LimbState.leg(body, Side.RIGHT).undriven()
+                        + LimbState.leg(body, Side.LEFT).undriven())
+                / 2;
+        boolean slow = undriven >= number(body, "limb.cogwheel-from");
+        return push < number(body, "limb.power-to-rise") || slow ? "uses-arms" : "rises";
+    }
+
+    static double number(Body body, String name) {
+        return LimbState.constant(body, name);
+    }
+}
