@@ -32,14 +32,14 @@ final class CortexSigns {
 
     static Map<String, LimbSign> all() {
         return Map.of(
-                "object-in-hand", hand("objects named, of five", "named", 0),
-                "figures-on-palm", hand("figures named, of five", "named", 0),
-                "two-points", hand("two points felt apart from", "mm", 0),
+                "object-in-hand", hand("objects named, of five", "named"),
+                "figures-on-palm", hand("figures named, of five", "named"),
+                "two-points", hand("two points felt apart from", "mm"),
                 "two-sides-at-once", extinction(),
                 "trunk-level", level());
     }
 
-    private static LimbSign hand(String label, String unit, int digits) {
+    private static LimbSign hand(String label, String unit) {
         return new LimbSign(
                 "hand-touch",
                 "told",

@@ -22,7 +22,7 @@ final class Gait {
         if (watched && body.quantity("attended.walking") >= number(body, "limb.attended")) {
             return "lurching-caught";
         }
-        String dragged = watched ? sided(body, "dragging", s -> attended(body, s)) : "";
+        String dragged = watched ? sided("dragging", s -> attended(body, s)) : "";
         return first(
                 dragged,
                 stiff(body),
@@ -30,19 +30,13 @@ final class Gait {
                 glued(body),
                 shuffling(body),
                 StandingSigns.unsteered(body) ? "wide" : "",
-                both(body, s -> LimbState.leg(body, s).unfelt() >= number(body, "limb.unfelt")) ? "stamping" : "",
-                both(body, s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis"))
+                both(s -> LimbState.leg(body, s).unfelt() >= number(body, "limb.unfelt")) ? "stamping" : "",
+                both(s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis"))
                         ? "waddling"
                         : "",
-                sided(
-                        body,
-                        "dropped",
-                        s -> power(body, "ankle-dorsiflexion", s) < number(body, "limb.power-to-lift-foot")),
-                sided(
-                        body,
-                        "dipping",
-                        s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis")),
-                sided(body, "veers", s -> StandingSigns.unbalanced(body, s)));
+                sided("dropped", s -> power(body, "ankle-dorsiflexion", s) < number(body, "limb.power-to-lift-foot")),
+                sided("dipping", s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis")),
+                sided("veers", s -> StandingSigns.unbalanced(body, s)));
     }
 
     private static String first(String... patterns) {
@@ -55,7 +49,7 @@ final class Gait {
     }
 
     private static String stiff(Body body) {
-        return both(body, s -> released(body, s)) ? "crossing" : sided(body, "swinging-round", s -> released(body, s));
+        return both(s -> released(body, s)) ? "crossing" : sided("swinging-round", s -> released(body, s));
     }
 
     private static boolean released(Body body, Side side) {
@@ -65,15 +59,11 @@ final class Gait {
     }
 
     private static String braked(Body body) {
-        return both(
-                        body,
-                        s -> LimbState.leg(body, s).most(LimbState.leg(body, s).unbraked()))
-                ? "dancing"
-                : "";
+        return both(s -> LimbState.leg(body, s).most(LimbState.leg(body, s).unbraked())) ? "dancing" : "";
     }
 
     private static String glued(Body body) {
-        return both(body, s -> unstepped(body, s) >= number(body, "limb.stepping-lost")) ? "glued" : "";
+        return both(s -> unstepped(body, s) >= number(body, "limb.stepping-lost")) ? "glued" : "";
     }
 
     private static String shuffling(Body body) {
@@ -100,13 +90,13 @@ final class Gait {
         return LimbState.leg(body, side).passed(movement);
     }
 
-    private static boolean both(Body body, Predicate<Side> holds) {
+    private static boolean both(Predicate<Side> holds) {
         return holds.test(Side.RIGHT) && holds.test(Side.LEFT);
     }
 
     /** The pattern with its side, without one where it holds on both, blank where on neither. */
-    private static String sided(Body body, String pattern, Predicate<Side> holds) {
-        if (both(body, holds)) {
+    private static String sided(String pattern, Predicate<Side> holds) {
+        if (both(holds)) {
             return pattern;
         }
         return holds.test(Side.RIGHT) ? pattern + "-right" : holds.test(Side.LEFT) ? pattern + "-left" : "";
