@@ -46,7 +46,9 @@ class BodyPropertiesTest {
 
     /** Right and left exchanged in the words of a reading that names a side. */
     private static String swapped(String text) {
-        return text.replace("right", "\0").replace("left", "right").replace("\0", "left");
+        return text.replaceAll("\\bright\\b", "\0")
+                .replaceAll("\\bleft\\b", "right")
+                .replace("\0", "left");
     }
 
     @Test

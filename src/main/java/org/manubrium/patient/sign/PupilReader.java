@@ -39,11 +39,8 @@ final class PupilReader implements SignReader {
     public List<Strand> strands(Body body, Manoeuvre manoeuvre, Probe probe) {
         Side eye = probe.item().side();
         return switch (manoeuvre.part()) {
-            case "light-direct" -> way(body, List.of(eye), List.of(eye));
-            case "light-consensual" -> way(body, List.of(eye.opposite()), List.of(eye));
-            case "swing" -> way(body, List.of(Side.RIGHT, Side.LEFT), List.of(Side.RIGHT, Side.LEFT));
+            case "swing", "dark-lag" -> way(body, List.of(Side.RIGHT, Side.LEFT), List.of(Side.RIGHT, Side.LEFT));
             case "near" -> near(body, eye);
-            case "dark-lag" -> List.of(widening(body, Side.RIGHT), widening(body, Side.LEFT));
             default -> size(body, eye);
         };
     }
@@ -74,6 +71,7 @@ final class PupilReader implements SignReader {
         return List.copyOf(found);
     }
 
+    /** The room lights both eyes, so that both have a say in the size from which a pupil starts. */
     private static List<Strand> size(Body body, Side eye) {
         return way(body, List.of(Side.RIGHT, Side.LEFT), List.of(eye));
     }
