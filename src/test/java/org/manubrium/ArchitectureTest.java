@@ -17,11 +17,20 @@ import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
+import org.manubrium.school.bedside.Encounter;
+import org.manubrium.school.bedside.Taken;
 
 /** The boundaries of the house. Each rule says why it is there. */
 class ArchitectureTest {
@@ -201,6 +210,67 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** What a student is sent while the attempt is open cannot hold what it means, because its makers cannot reach it. */
+    @Test
+    void theBedsidePagesReachNoMeaningConditionOrKey() {
+        noClasses()
+                .that()
+                .haveNameMatching("org\\.manubrium\\.web\\.student\\.(Bedside|Encounter|Choices).*")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        BASE + "patient..",
+                        BASE + "casefile..",
+                        BASE + "tables..",
+                        BASE + "store..",
+                        BASE + "school.mark..",
+                        BASE + "marking",
+                        BASE + "marking.key..",
+                        BASE + "marking.compile..",
+                        BASE + "marking.credit..")
+                .check(CLASSES);
+    }
+
+    /** Nor is it among the parts of what the bedside hands out, however deep. */
+    @Test
+    void whatTheBedsideHandsOutIsMadeOfNothingSecret() {
+        Set<Class<?>> seen = new HashSet<>();
+        collect(Encounter.class, seen);
+        collect(Taken.class, seen);
+
+        assertThat(seen).hasSizeGreaterThan(15);
+        assertThat(seen)
+                .extracting(Class::getPackageName)
+                .noneMatch(
+                        name -> name.matches("org\\.manubrium\\.(patient|casefile|store|marking\\.(key|compile)).*"));
+    }
+
+    private static void collect(Class<?> type, Set<Class<?>> seen) {
+        if (!type.getName().startsWith(BASE) || !seen.add(type)) {
+            return;
+        }
+        if (type.getPermittedSubclasses() != null) {
+            Arrays.stream(type.getPermittedSubclasses()).forEach(part -> collect(part, seen));
+        }
+        if (type.isRecord()) {
+            for (RecordComponent component : type.getRecordComponents()) {
+                named(component.getGenericType()).forEach(part -> collect(part, seen));
+            }
+        }
+    }
+
+    private static List<Class<?>> named(Type type) {
+        if (type instanceof Class<?> one) {
+            return List.of(one);
+        }
+        if (type instanceof ParameterizedType parts) {
+            return Stream.concat(Stream.of(parts.getRawType()), Arrays.stream(parts.getActualTypeArguments()))
+                    .flatMap(part -> named(part).stream())
+                    .collect(Collectors.<Class<?>>toList());
+        }
+        return List.of();
+    }
+
     private static String[] packages(String layer) {
         return List.of(layer.split("\\|")).stream()
                 .map(name -> BASE + name + "..")
@@ -208,7 +278,7 @@ class ArchitectureTest {
     }
 
     private static String[] above(int layer) {
-        return java.util.stream.Stream.concat(java.util.stream.Stream.of("top"), LAYERS.subList(0, layer).stream())
+        return Stream.concat(Stream.of("top"), LAYERS.subList(0, layer).stream())
                 .toArray(String[]::new);
     }
 

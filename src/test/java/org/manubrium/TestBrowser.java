@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
 import java.net.HttpCookie;
+import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,16 +25,16 @@ public final class TestBrowser {
     private static final Pattern CSRF = Pattern.compile("name=\"csrf\" content=\"([^\"]+)\"");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
-    private final TestServer server;
+    private final Function<String, URI> address;
     private final CookieManager jar;
     private final HttpClient client;
 
     TestBrowser(TestServer server) {
-        this(server, new CookieManager());
+        this(server::address, new CookieManager());
     }
 
-    private TestBrowser(TestServer server, CookieManager jar) {
-        this.server = server;
+    private TestBrowser(Function<String, URI> address, CookieManager jar) {
+        this.address = address;
         this.jar = jar;
         this.client = HttpClient.newBuilder()
                 .version(HttpClient.Version.HTTP_1_1)
@@ -42,7 +44,17 @@ public final class TestBrowser {
 
     /** The same cookies at another server. */
     public TestBrowser at(TestServer other) {
-        return new TestBrowser(other, jar);
+        return new TestBrowser(other::address, jar);
+    }
+
+    /** A browser that nobody has used, at a server of another process. */
+    public static TestBrowser at(URI base) {
+        return new TestBrowser(base::resolve, new CookieManager());
+    }
+
+    /** The same cookies at a server of another process. */
+    public TestBrowser movedTo(URI base) {
+        return new TestBrowser(base::resolve, jar);
     }
 
     /** Asks for a page, as a person's browser does. */
@@ -78,7 +90,7 @@ public final class TestBrowser {
     }
 
     public HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(server.address(path)).timeout(PATIENCE);
+        return HttpRequest.newBuilder(address.apply(path)).timeout(PATIENCE);
     }
 
     public HttpResponse<String> send(HttpRequest.Builder request) {
