@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -45,7 +46,7 @@ public final class Chromium implements AutoCloseable {
                             .usingDriverExecutable(onPath("chromedriver").toFile())
                             .build(),
                     options);
-            driver.manage().window().setSize(new Dimension(width, height));
+            resize(driver, width, height);
             driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
             return new Chromium(profile, driver);
         } catch (IOException e) {
@@ -61,6 +62,14 @@ public final class Chromium implements AutoCloseable {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(
                         "needs the packages chromium and chromium-driver: no " + program + " on the path"));
+    }
+
+    /** The size of the page itself: a headless window is never narrower than 500 pixels. */
+    public static void resize(ChromeDriver driver, int width, int height) {
+        driver.manage().window().setSize(new Dimension(Math.max(width, 500), height));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
     public ChromeDriver driver() {

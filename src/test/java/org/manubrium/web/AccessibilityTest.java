@@ -1,0 +1,98 @@
+package org.manubrium.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.manubrium.Chromium;
+import org.manubrium.TestBrowser;
+import org.manubrium.TestServer;
+import org.manubrium.Trials;
+import org.manubrium.security.Role;
+import org.openqa.selenium.By;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** No page has a fault that an accessibility scan finds, wide or narrow, light or dark. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AccessibilityTest {
+    private final TestServer server = TestServer.start();
+    private final Chromium chromium = Chromium.open(1280, 900);
+    private final List<String> pages = new ArrayList<>();
+
+    @BeforeAll
+    void fill() {
+        server.account("ana", Role.STUDENT, Role.EDUCATOR, Role.REVIEWER);
+        TestBrowser desk = server.signInAs("ana");
+        String faulty = Trials.location(desk.post("/educator/drafts", Map.of("text", "patient: {age: 470}\n")));
+        String open = Trials.open(desk, Trials.caseWith("root C7 left"));
+        Trials.send(desk, open, "a", "{\"type\":\"asked\",\"question\":\"consent\"}");
+        for (String side : List.of("right", "left")) {
+            Trials.send(
+                    desk,
+                    open,
+                    side,
+                    "{\"type\":\"probed\",\"manoeuvre\":\"triceps-reflex\",\"side\":\"%s\",\"place\":\"\",\"technique\":{}}"
+                            .formatted(side));
+        }
+        String marked = Trials.open(desk, Trials.caseWith("root S1 left"));
+        Trials.send(desk, marked, "in", "{\"type\":\"handed-in\"}");
+        String cohort =
+                Trials.location(desk.post("/educator/cohorts", Map.of("name", "Autumn", "convention", "alder")));
+        pages.addAll(List.of("/student", open, marked + "/debrief", "/educator", "/educator/drafts/new", faulty));
+        pages.addAll(List.of("/educator/cohorts", cohort, "/reviewer", cohort.replace("/educator", "/reviewer")));
+        pages.addAll(List.of("/account/password", "/no-such-page"));
+        signIn();
+    }
+
+    private void signIn() {
+        ChromeDriver driver = chromium.driver();
+        driver.get(server.address("/sign-in").toString());
+        assertThat(faults(driver)).as("the sign-in page").isEmpty();
+        driver.findElement(By.name("name")).sendKeys("ana");
+        driver.findElement(By.name("password")).sendKeys(TestServer.PASSWORD + "\n");
+        new WebDriverWait(driver, java.time.Duration.ofSeconds(15))
+                .until(d -> !String.valueOf(d.getCurrentUrl()).contains("sign-in"));
+    }
+
+    @AfterAll
+    void stop() {
+        chromium.close();
+        server.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280,light", "1280,dark", "390,light", "390,dark"})
+    void noPageHasAFaultThatAScanFinds(int width, String scheme) {
+        ChromeDriver driver = chromium.driver();
+        Chromium.resize(driver, width, 900);
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        for (String page : pages) {
+            driver.get(server.address(page).toString());
+            new WebDriverWait(driver, java.time.Duration.ofSeconds(15))
+                    .until(d -> d.findElements(By.cssSelector(".waiting")).isEmpty());
+            assertThat(faults(driver)).as("%s at %d, %s", page, width, scheme).isEmpty();
+        }
+    }
+
+    private static List<String> faults(ChromeDriver driver) {
+        return new AxeBuilder()
+                .analyze(driver).getViolations().stream()
+                        .map(AccessibilityTest::said)
+                        .toList();
+    }
+
+    private static String said(Rule rule) {
+        return rule.getId() + ": " + rule.getNodes().get(0).getHtml();
+    }
+}
