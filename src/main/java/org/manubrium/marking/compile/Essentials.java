@@ -6,13 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
 import org.manubrium.marking.key.KeyLine.Necessity;
 
 /**
  * Chooses on which manoeuvres a case turns. A manoeuvre tells the patient from a rival when their readings differ on either
- * side. Each rival is to be told apart once in every system in which it can be (reflexes, power, feeling …), because one
- * sign may be a slip and signs of several systems agree only in the truth; twice where there is only one system. Again and
+ * side. Each rival is to be told apart once in each of at most {@value #SYSTEMS} systems (reflexes, power, feeling …),
+ * because one sign may be a slip and signs of several systems agree only in the truth; twice where there is only one
+ * system. The systems in which the patient shows anything come first: a case turns on what is wrong, and what is not is
+ * asked of only where nothing else tells a rival. Again and
  * again the manoeuvre is taken that meets most of these needs per second, ties in table order. What is not done in
  * every examination, and a point of the skin without a root of its own, is taken only for what nothing else tells. What is taken is a {@link Unit}: both sides of a manoeuvre,
  * at one point if it is done at points.
@@ -28,11 +33,19 @@ final class Essentials {
 
     private record Need(int rival, String system) {}
 
-    private final List<String> rivals;
+    /** In how many systems a rival is to be told apart, where there are so many. */
+    static final int SYSTEMS = 3;
 
-    /** @param rivals the names of the rivals, the person without the illness among them */
-    Essentials(List<String> rivals) {
+    private final List<String> rivals;
+    private final OptionalInt health;
+
+    /**
+     * @param rivals the names of the rivals
+     * @param health the place among them of the person without the illness
+     */
+    Essentials(List<String> rivals, OptionalInt health) {
         this.rivals = rivals;
+        this.health = health;
     }
 
     /** Which units are essential, or were decided not to be, and why. */
@@ -59,15 +72,25 @@ final class Essentials {
 
     private Map<Need, Integer> needs(List<Unit> units) {
         Map<Need, Integer> needs = new LinkedHashMap<>();
+        Set<String> showing = units.stream()
+                .filter(u -> health.isPresent() && u.tells().contains(health.getAsInt()))
+                .map(Unit::system)
+                .collect(Collectors.toSet());
         for (int rival = 0; rival < rivals.size(); rival++) {
             int one = rival;
             List<Unit> telling =
                     units.stream().filter(u -> u.tells().contains(one)).toList();
-            List<String> systems = telling.stream().map(Unit::system).distinct().toList();
+            List<String> systems = systems(telling, showing);
             int times = systems.size() == 1 ? Math.min(2, telling.size()) : 1;
             systems.forEach(system -> needs.put(new Need(one, system), times));
         }
         return needs;
+    }
+
+    private static List<String> systems(List<Unit> telling, Set<String> showing) {
+        List<String> all = telling.stream().map(Unit::system).distinct().toList();
+        List<String> ill = all.stream().filter(showing::contains).toList();
+        return (ill.isEmpty() ? all : ill).stream().limit(SYSTEMS).toList();
     }
 
     private static void take(List<Unit> units, Map<Need, Integer> needs, List<Unit> taken) {

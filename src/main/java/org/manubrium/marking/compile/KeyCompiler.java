@@ -43,7 +43,8 @@ public final class KeyCompiler {
 
     public CompiledKey compile(CaseTruth truth) {
         Rivals rivals = new Rivals(signs, conventions, truth);
-        Map<Unit, Necessity> chosen = new Essentials(rivals.names()).choose(rivals.units(), truth.choices());
+        Map<Unit, Necessity> chosen =
+                new Essentials(rivals.names(), rivals.health()).choose(rivals.units(), truth.choices());
         LineMaker maker = new LineMaker(signs, conventions, meant, truth.body(), rivals.patient());
         List<KeyLine> lines = new ArrayList<>();
         for (Unit unit : rivals.units()) {

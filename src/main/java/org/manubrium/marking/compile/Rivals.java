@@ -3,6 +3,7 @@ package org.manubrium.marking.compile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
@@ -24,6 +25,7 @@ final class Rivals {
     private final Look patient;
     private final List<Look> others = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
+    private OptionalInt health = OptionalInt.empty();
 
     Rivals(Signs signs, Conventions conventions, CaseTruth truth) {
         this.signs = signs;
@@ -44,8 +46,16 @@ final class Rivals {
     }
 
     private void add(String name, Body body) {
+        if (nothingNew(body)) {
+            health = OptionalInt.of(names.size());
+        }
         names.add(name);
         others.add(new Look(signs, body));
+    }
+
+    /** The place in the list of the rival who has nothing new, if there is one. */
+    OptionalInt health() {
+        return health;
     }
 
     List<String> names() {
