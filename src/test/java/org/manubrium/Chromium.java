@@ -39,6 +39,7 @@ public final class Chromium implements AutoCloseable {
                     "--disable-background-networking",
                     "--disable-component-update",
                     "--disable-sync",
+                    "--disable-smooth-scrolling",
                     "--user-data-dir=" + profile);
             options.setBinary(onPath("chromium").toString());
             ChromeDriver driver = new ChromeDriver(
