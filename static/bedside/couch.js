@@ -1,6 +1,6 @@
 // The couch: where the patient is now and where they can be asked to go. Moving costs seconds on the bedside clock.
 
-import { el, freshId } from "./dom.js";
+import { el } from "./dom.js";
 import { figure } from "./figures.js";
 import { capital } from "./words.js";
 
@@ -8,11 +8,11 @@ export class Couch {
   #stops;
 
   constructor(positions, move) {
-    const name = freshId("position");
     this.#stops = positions.map((position) => {
-      const input = el("input", { type: "radio", name, value: position.id, onchange: () => move(position.id) });
-      const node = el("label", { class: "stop" }, input, el("span", {}, figure(position.id), el("span", {}, capital(position.name))));
-      return { input, node };
+      // Buttons and not one group of choices: arrow keys would take the patient through every position on the way.
+      const ask = () => node.getAttribute("aria-pressed") === "true" || move(position.id);
+      const node = el("button", { type: "button", class: "stop", "data-position": position.id, onclick: ask }, el("span", {}, figure(position.id), el("span", {}, capital(position.name))));
+      return { id: position.id, node };
     });
     this.stops = el("div", { class: "stops" }, ...this.#stops.map((stop) => stop.node));
     this.node = el(
@@ -25,10 +25,10 @@ export class Couch {
 
   show(position, locked) {
     this.node.disabled = locked;
-    for (const { input, node } of this.#stops) {
-      const here = input.value === position;
-      if (here && !input.checked) this.#bringIntoSight(node);
-      input.checked = here;
+    for (const { id, node } of this.#stops) {
+      const here = id === position;
+      if (here && node.getAttribute("aria-pressed") !== "true") this.#bringIntoSight(node);
+      node.setAttribute("aria-pressed", here);
     }
   }
 

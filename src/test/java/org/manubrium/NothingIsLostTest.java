@@ -128,7 +128,7 @@ class NothingIsLostTest {
         hands.click(button("Examine this patient"));
         hands.find(combobox(NEXT_LINE));
         hands.choose(NEXT_LINE, "consent", "Explain");
-        hands.click("//label[contains(@class, 'stop')][input[@value='legs-over-edge']]");
+        hands.click("//button[@data-position='legs-over-edge']");
         hands.choose(NEXT_LINE, "triceps ref", "Triceps reflex");
         hands.click(button("Examine the left"));
         hands.find(chip("left", "readings", "1"));
