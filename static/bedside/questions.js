@@ -62,7 +62,7 @@ export class Questions {
     this.roots = new RootQuestion(manoeuvre, (side, place, chosen) => answer("roots", side, chosen, place));
     this.node = el(
       "div",
-      { class: "questions", hidden: true },
+      { class: manoeuvre.placeMode === "points" ? "questions many" : "questions", hidden: true },
       this.asked.has("normal") ? el("p", { class: "asked" }, "Normal or not?") : "",
       this.normals,
       this.meanings,
