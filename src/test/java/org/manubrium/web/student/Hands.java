@@ -1,9 +1,9 @@
 package org.manubrium.web.student;
 
 import java.time.Duration;
-import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
@@ -44,7 +44,7 @@ abstract class Hands {
     }
 
     private String body() {
-        return driver.findElement(By.tagName("body")).getText();
+        return String.valueOf(run("return document.body ? document.body.innerText : ''"));
     }
 
     Object run(String script, Object... with) {
@@ -57,44 +57,46 @@ abstract class Hands {
             super(driver);
         }
 
-        private WebElement find(String script, Object... with) {
+        /** Finds and clicks; the page may draw itself anew in between, and then it is found again. */
+        private WebElement click(String script, Object... with) {
             return new WebDriverWait(driver, PATIENCE)
+                    .ignoring(StaleElementReferenceException.class)
                     .withMessage(() -> script + " " + java.util.Arrays.toString(with))
-                    .until(d -> run(script, with) instanceof WebElement found ? found : null);
+                    .until(d -> run(script, with) instanceof WebElement found ? clicked(found) : null);
         }
 
-        private void click(WebElement target) {
+        private WebElement clicked(WebElement target) {
             run("arguments[0].scrollIntoView({block: 'center'})", target);
             target.click();
+            return target;
         }
 
         @Override
         void press(String text) {
-            click(find(
+            click(
                     "return [...document.querySelectorAll('button, a')]"
                             + ".find(e => e.checkVisibility() && e.textContent.trim() === arguments[0])",
-                    text));
+                    text);
         }
 
         @Override
         void choose(String legend, String value) {
-            click(find(
+            click(
                     "return [...document.querySelectorAll('fieldset')].filter(f => f.checkVisibility()"
                             + " && f.querySelector('legend')?.textContent.trim() === arguments[0])"
                             + ".map(f => f.querySelector(`input[value='${arguments[1]}']`)).find(i => i)?.closest('label')",
                     legend,
-                    value));
+                    value);
         }
 
         @Override
         void pick(String box, String text) {
-            WebElement input = find(
+            WebElement input = click(
                     "return [...document.querySelectorAll('input')].find(i => i.checkVisibility()"
                             + " && (i.placeholder === arguments[0] || i.labels[0]?.textContent.trim() === arguments[0]))",
                     box);
-            click(input);
             input.sendKeys(text);
-            click(find("return [...document.querySelectorAll('[role=option]')].find(o => o.checkVisibility())"));
+            click("return [...document.querySelectorAll('[role=option]')].find(o => o.checkVisibility())");
         }
     }
 
