@@ -40,6 +40,16 @@ public final class EventStore {
         return new Appended.Added(stored);
     }
 
+    /**
+     * Adds the event that follows another, or the first. For those who hold the attempt's row, know that it is open and
+     * that the client key is new; {@link #append} finds all that out by itself.
+     */
+    public StoredEvent addAfter(Optional<StoredEvent> last, NewEvent event) {
+        StoredEvent stored = event.numbered(last.map(StoredEvent::seq).orElse(0) + 1);
+        insert(stored);
+        return stored;
+    }
+
     /** The event with this client key. */
     public Optional<StoredEvent> find(long attempt, String clientKey) {
         return handle.createQuery(EVENT + " where attempt_id = :attempt and client_key = :clientKey")

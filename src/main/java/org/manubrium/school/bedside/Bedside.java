@@ -11,7 +11,6 @@ import org.manubrium.exchange.EventJson;
 import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.patient.sign.Signs;
-import org.manubrium.store.Appended;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.Database;
 import org.manubrium.store.NewEvent;
@@ -92,29 +91,33 @@ public final class Bedside {
         if (attempt.isHandedIn()) {
             return new Taken.Closed();
         }
-        BedsideTime now =
-                stores.events().last(attempt.id()).map(this::clockAfter).orElse(atStart());
+        Optional<StoredEvent> last = stores.events().last(attempt.id());
+        BedsideTime now = last.map(this::clockAfter).orElse(atStart());
         Optional<String> fault = fitness.fault(sent.event(), now.position());
-        return fault.isPresent() ? new Taken.Unfit(fault.get()) : append(stores, attempt, sent, now);
+        return fault.isPresent() ? new Taken.Unfit(fault.get()) : append(stores, attempt, sent, last, now);
     }
 
-    private Taken append(Stores stores, Attempt attempt, Logged.Keyed sent, BedsideTime now) {
+    private Taken append(
+            Stores stores, Attempt attempt, Logged.Keyed sent, Optional<StoredEvent> last, BedsideTime now) {
         Event event = sent.event();
-        Appended appended = stores.events()
-                .append(new NewEvent(
-                        attempt.id(),
-                        sent.clientKey(),
-                        event.type(),
-                        clock.instant(),
-                        now.bedside(),
-                        now.position(),
-                        EventJson.write(sent),
-                        show(stores, attempt, event, now.position())));
+        StoredEvent added = stores.events()
+                .addAfter(
+                        last,
+                        new NewEvent(
+                                attempt.id(),
+                                sent.clientKey(),
+                                event.type(),
+                                clock.instant(),
+                                now.bedside(),
+                                now.position(),
+                                EventJson.write(sent),
+                                show(stores, attempt, event, now.position())));
         if (event instanceof Event.HandedIn) {
             stores.attempts().handIn(attempt.id(), clock.instant());
             onHandIn.handedIn(stores, attempt);
         }
-        return appended instanceof Appended.Added added ? new Taken.Stored(shown(added.event())) : new Taken.Closed();
+        return new Taken.Stored(
+                new Shown(sent.clientKey(), added.seq(), event, seconds.after(now, event), added.shown()));
     }
 
     /** What the event shows, as JSON; "" if nothing. */
