@@ -6,19 +6,31 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.manubrium.TestBrowser;
 import org.manubrium.TestServer;
 import org.manubrium.Trials;
 import org.manubrium.security.Role;
+import org.manubrium.store.FreshDatabases;
 
 /** One encounter over two servers that share a database: nothing of it is kept in either. */
 class TwoServersTest {
-    @Test
-    void anEncounterAlternatesBetweenServersAndLosesNothing() throws IOException {
-        try (TestServer one = TestServer.start();
-                TestServer other = TestServer.on(one.jdbcUrl())) {
+    /** In memory, and on PostgreSQL if the machine that tests has one. */
+    static Stream<String> databases() {
+        return Stream.concat(
+                Stream.of("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1"),
+                FreshDatabases.postgres().map(FreshDatabases::schemaIn).stream());
+    }
+
+    @ParameterizedTest(name = "database {index}")
+    @MethodSource("databases")
+    void anEncounterAlternatesBetweenServersAndLosesNothing(String database) throws IOException {
+        try (TestServer one = TestServer.on(database);
+                TestServer other = TestServer.on(database)) {
             TestBrowser here = one.signInAs(Role.EDUCATOR);
             TestBrowser there = here.at(other);
             String attempt = Trials.open(here, Trials.caseWith("root C7 left"));

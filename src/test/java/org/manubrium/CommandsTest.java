@@ -1,0 +1,164 @@
+package org.manubrium;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.manubrium.cli.CommandLine;
+import org.manubrium.cli.Console;
+import org.manubrium.cli.ExitCode;
+
+/** The commands as they are called, on files. */
+class CommandsTest {
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private ExitCode run(String... words) {
+        out.reset();
+        err.reset();
+        Console console = new Console(
+                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new CommandLine(Main.commands(), console).run(List.of(words));
+    }
+
+    private String patient(String site, double loss, String onset) throws IOException {
+        return file(
+                "patient.yaml",
+                "patient: {age: 47, sex: female}\nlesions: [{site: \"" + site + "\", loss: " + loss + ", onset: "
+                        + onset + "}]\n");
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    private JsonNode printed() throws IOException {
+        return new ObjectMapper().readTree(out.toByteArray());
+    }
+
+    private JsonNode found(String manoeuvre, String side, String place) throws IOException {
+        for (JsonNode one : printed()) {
+            if (one.path("manoeuvre").asText().equals(manoeuvre)
+                    && one.path("side").asText().equals(side)
+                    && one.path("place").asText().equals(place)) {
+                return one;
+            }
+        }
+        throw new AssertionError(manoeuvre + " " + side + " " + place);
+    }
+
+    private String reading(String manoeuvre, String side, String place) throws IOException {
+        JsonNode reading = found(manoeuvre, side, place).path("reading");
+        return reading.path("grade").asText(reading.path("seen").asText());
+    }
+
+    /** First sacral root: ankle reflex, lateral heel (McGee 4th ed. ch. 64; ISNCSCI key sensory points). */
+    @Test
+    void examineReadsAFirstSacralRootLostForWeeks() throws IOException {
+        assertThat(run("examine", patient("root S1 left", 1, "weeks"))).isEqualTo(ExitCode.DONE);
+
+        assertThat(reading("ankle-reflex", "left", "")).isEqualTo("0");
+        assertThat(found("knee-reflex", "left", "").path("normal").asBoolean()).isTrue();
+        assertThat(reading("pin", "left", "s1-lateral-heel")).isEqualTo("0");
+        assertThat(reading("plantar-response", "left", "")).isNotEqualTo("extensor");
+        List<String> right = new ArrayList<>();
+        printed().forEach(one -> {
+            if (one.path("side").asText().equals("right") && !one.path("normal").asBoolean()) {
+                right.add(one.toString());
+            }
+        });
+        assertThat(right).isEmpty();
+    }
+
+    /** A hemisection (paediatric emergency text, cord syndromes, read in a secondary text). */
+    @Test
+    void examineReadsTheRightHalfOfTheCordCutWeeksAgo() throws IOException {
+        run("examine", patient("spinal cord T8 right half", 1, "8 weeks"));
+
+        assertThat(Integer.parseInt(reading("hip-flexion", "right", ""))).isLessThan(3);
+        assertThat(reading("knee-reflex", "right", "")).isEqualTo("4");
+        assertThat(reading("plantar-response", "right", "")).isEqualTo("extensor");
+        assertThat(reading("joint-position", "right", "sole")).isEqualTo("absent");
+        assertThat(reading("pin", "left", "t8-halfway-to-navel")).isEqualTo("2");
+        assertThat(reading("pin", "left", "t10-navel")).isEqualTo("0");
+        assertThat(reading("temperature", "left", "s1-lateral-heel")).isEqualTo("absent");
+        assertThat(reading("hip-flexion", "left", "")).isEqualTo("5");
+    }
+
+    @Test
+    void examineTakesManoeuvresWithASideAndPrintsTheAgreedKeys() throws IOException {
+        String file = patient("root C7 left", 0.8, "6 weeks");
+
+        assertThat(run("examine", file, "triceps-reflex:left", "pulse-rate")).isEqualTo(ExitCode.DONE);
+
+        assertThat(printed()).hasSize(2);
+        List<String> keys = new ArrayList<>();
+        printed().get(0).fieldNames().forEachRemaining(keys::add);
+        assertThat(keys).containsExactly("manoeuvre", "side", "place", "position", "reading", "normal", "meaning");
+        assertThat(printed().get(1).path("side").asText()).isEqualTo("none");
+    }
+
+    @Test
+    void anUnknownManoeuvreAndAnUnknownSiteAreRefusedByName() throws IOException {
+        assertThat(run("examine", patient("root C7 left", 1, "weeks"), "tricep-reflex"))
+                .isEqualTo(ExitCode.WRONG_USE);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("tricep-reflex", "triceps-reflex");
+        assertThat(run("examine", patient("root C9 left", 1, "weeks"))).isEqualTo(ExitCode.PROBLEMS);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("patient.yaml:2", "C9");
+    }
+
+    @Test
+    void checkPrintsEveryProblemWithItsLine() throws IOException {
+        String file = file("bad.yaml", "patient: {age: 470, sex: female}\nlesions: [{site: \"root C7\", loss: 0.5}]\n");
+
+        assertThat(run("check", file)).isEqualTo(ExitCode.PROBLEMS);
+
+        assertThat(printed().findValuesAsText("line")).containsExactly("1", "2");
+        assertThat(printed().get(0).path("path").asText()).isEqualTo(file);
+    }
+
+    @Test
+    void markPrintsTotalDomainsAndLines() throws IOException {
+        String attempt = file("attempt.yaml", "- {type: asked, question: consent}\n- {type: handed-in}\n");
+
+        assertThat(run("mark", "cases/joiner.yaml", attempt)).isEqualTo(ExitCode.DONE);
+
+        assertThat(printed().path("total").asDouble()).isZero();
+        assertThat(printed().path("domains")).hasSize(4);
+        printed()
+                .path("lines")
+                .forEach(line -> assertThat(line.path("source").asText()).isNotBlank());
+    }
+
+    @Test
+    void theVocabularyComesWithSourcesAndConfidence() throws IOException {
+        for (String command : List.of("manoeuvres", "conditions", "sites")) {
+            assertThat(run(command)).isEqualTo(ExitCode.DONE);
+            assertThat(printed()).hasSizeGreaterThan(100);
+            printed().forEach(one -> cited(command, one));
+        }
+    }
+
+    /** A region has no source of its own: each structure that lies there has. */
+    private static void cited(String command, JsonNode one) {
+        if (one.has("parts")) {
+            one.path("parts").forEach(part -> cited(command, part));
+            return;
+        }
+        assertThat(one.path("confidence").asText()).as(command + one).isNotBlank();
+        assertThat(one.path("sources")).as(command + one).isNotEmpty();
+    }
+}
