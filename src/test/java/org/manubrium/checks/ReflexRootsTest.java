@@ -2,6 +2,7 @@ package org.manubrium.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
@@ -15,6 +16,14 @@ import org.manubrium.anatomy.SegmentSet;
  * loss lessens the reflex most, and no root may lessen it that no school names.
  */
 class ReflexRootsTest {
+    private static final List<String> TENDON_REFLEXES = List.of(
+            "biceps-reflex",
+            "brachioradialis-reflex",
+            "triceps-reflex",
+            "knee-reflex",
+            "ankle-reflex",
+            "adductor-reflex",
+            "medial-hamstring-reflex");
 
     /** What one root, wholly lost, leaves of a reflex, as the grade that is read. */
     private static double left(String reflex, Segment root) {
@@ -42,6 +51,30 @@ class ReflexRootsTest {
         assertThat(SegmentSet.parse(widest).orElseThrow().segments()).containsAll(lessening);
         assertThat(lessening)
                 .containsAll(SegmentSet.parse(principal).orElseThrow().segments());
+    }
+
+    @DisplayName("a stretch reflex is answered by the muscle that is stretched (muscle of each reflex: MSD Manual "
+            + "Professional, How to assess reflexes; read in secondary texts; obturator and hamstring rows as tabled)")
+    @ParameterizedTest
+    @CsvSource({
+        "biceps-reflex, biceps",
+        "brachioradialis-reflex, brachioradialis",
+        "triceps-reflex, triceps",
+        "knee-reflex, quadriceps",
+        "ankle-reflex, gastrocnemius-soleus",
+        "adductor-reflex, hip-adductors",
+        "medial-hamstring-reflex, medial-hamstrings"
+    })
+    void aReflexIsSilencedByTheLossOfItsOwnMuscleAndNoOtherOfThemIs(String reflex, String muscle) {
+        Patient patient = Patient.with("muscle left at " + muscle);
+        Patient healthy = Patient.healthy();
+
+        assertThat(patient.grade(reflex + ":left")).isZero();
+        assertThat(TENDON_REFLEXES)
+                .filteredOn(other -> !other.equals(reflex))
+                .allSatisfy(other -> assertThat(patient.grade(other + ":left"))
+                        .as(other)
+                        .isEqualTo(healthy.grade(other + ":left")));
     }
 
     @DisplayName("each convention's own form names the root that matters most (tables of the conventions)")
