@@ -72,9 +72,8 @@ class ReflexRootsTest {
         assertThat(patient.grade(reflex + ":left")).isZero();
         assertThat(TENDON_REFLEXES)
                 .filteredOn(other -> !other.equals(reflex))
-                .allSatisfy(other -> assertThat(patient.grade(other + ":left"))
-                        .as(other)
-                        .isEqualTo(healthy.grade(other + ":left")));
+                .allSatisfy(other ->
+                        assertThat(patient.grade(other + ":left")).as(other).isEqualTo(healthy.grade(other + ":left")));
     }
 
     @DisplayName("each convention's own form names the root that matters most (tables of the conventions)")
