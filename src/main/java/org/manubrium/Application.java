@@ -8,6 +8,7 @@ import org.manubrium.school.account.Accounts;
 import org.manubrium.school.account.DemoAccounts;
 import org.manubrium.school.account.Sessions;
 import org.manubrium.school.account.SignIn;
+import org.manubrium.school.mark.RemarkWorker;
 import org.manubrium.security.Passwords;
 import org.manubrium.security.Token;
 import org.manubrium.store.Database;
@@ -31,13 +32,21 @@ final class Application implements AutoCloseable {
     private final Database database;
     private final Metrics metrics;
     private final Accounts accounts;
+    private final RemarkWorker worker;
     private final WebServer server;
 
-    private Application(Settings settings, Database database, Metrics metrics, Accounts accounts, WebServer server) {
+    private Application(
+            Settings settings,
+            Database database,
+            Metrics metrics,
+            Accounts accounts,
+            RemarkWorker worker,
+            WebServer server) {
         this.settings = settings;
         this.database = database;
         this.metrics = metrics;
         this.accounts = accounts;
+        this.worker = worker;
         this.server = server;
     }
 
@@ -93,6 +102,7 @@ final class Application implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        worker.close();
         database.close();
         metrics.close();
     }
@@ -112,17 +122,20 @@ final class Application implements AutoCloseable {
 
         Shell shell = new Shell(
                 new ShellSettings(settings.secure(), settings.trustProxy(), settings.accessLog()), sessions, metrics);
-        StudentWing students = StudentWing.of(database, reference, clock);
+        MarkingWing marking = MarkingWing.of(database, reference, clock);
+        StudentWing students = StudentWing.of(database, reference, marking.marks(), clock);
         Routes routes = new Routes(
                 new Health(database::answers),
                 new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),
                 new AccountPages(shell.view(), shell.cookies(), accounts),
-                new SchoolRooms(shell, database, reference, clock).open(accounts, passwords, sessions, students),
+                new SchoolRooms(shell, database, reference, clock)
+                        .open(accounts, passwords, sessions, marking, students),
                 students.rooms(shell.view()),
                 Optional.of(new DemoEntry(shell.cookies(), demoAccounts, sessions))
                         .filter(entry -> settings.demo()));
         WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);
-        return new Application(settings, database, metrics, accounts, server);
+        marking.worker().wake();
+        return new Application(settings, database, metrics, accounts, marking.worker(), server);
     }
 
     private static DatabaseSettings databaseOf(Settings settings) {

@@ -27,10 +27,12 @@ final class DemoRooms implements DemoSchool {
 
     private static Rooms open(Database database, Reference reference, Clock clock) {
         Sessions sessions = new Sessions(database, clock);
-        StudentWing students = StudentWing.of(database, reference, clock);
+        MarkingWing marking = MarkingWing.of(database, reference, clock);
+        StudentWing students = StudentWing.of(database, reference, marking.marks(), clock);
         return new Rooms(
                 new CasesInUse(database, SchoolRooms.check(reference), clock),
-                new Cohorts(database, SchoolRooms.conventions(reference), clock),
+                new Cohorts(
+                        database, SchoolRooms.conventions(reference), marking.remarkings(), marking.worker(), clock),
                 new Rosters(database, new PasswordLinks(database, new Passwords(), sessions, clock), clock),
                 new SetWork(database, clock),
                 students.desk(),

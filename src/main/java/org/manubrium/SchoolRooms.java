@@ -31,6 +31,7 @@ import org.manubrium.web.cohort.SetWorkPages;
 import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
 import org.manubrium.web.educator.DraftView;
+import org.manubrium.web.educator.KeyPages;
 import org.manubrium.web.review.AttemptPage;
 import org.manubrium.web.review.CsvPages;
 import org.manubrium.web.review.LeaderboardPage;
@@ -54,10 +55,11 @@ final class SchoolRooms {
         this.clock = clock;
     }
 
-    SchoolPages open(Accounts accounts, Passwords passwords, Sessions sessions, StudentWing students) {
+    SchoolPages open(
+            Accounts accounts, Passwords passwords, Sessions sessions, MarkingWing marking, StudentWing students) {
         View view = shell.view();
         PasswordLinks links = new PasswordLinks(database, passwords, sessions, clock);
-        Cohorts cohorts = new Cohorts(database, conventions(reference), clock);
+        Cohorts cohorts = new Cohorts(database, conventions(reference), marking.remarkings(), marking.worker(), clock);
         Rosters rosters = new Rosters(database, links, clock);
         Invitations invitations = new Invitations(database, accounts, clock);
         SetWork work = new SetWork(database, clock);
@@ -69,6 +71,7 @@ final class SchoolRooms {
         return new SchoolPages(
                 new CasePages(view, drafts, cases, moments),
                 new DraftPages(view, new DraftView(view, check, cases, moments), drafts, cases),
+                new KeyPages(view, cases, marking.keys(), marking.remarkings(), cohorts, moments),
                 new CohortPages(view, page, cohorts),
                 new RosterPages(view, page, rosters, invitations, shell.addresses()),
                 new SetWorkPages(page, work, moments),

@@ -19,11 +19,10 @@ import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.StudentPages;
 
 /** Puts the student's part together: the desk, the bedside, the mark. */
-record StudentWing(StudentDesk desk, Bedside bedside, Marks marks, Debriefs debriefs, DebriefView debriefView) {
+record StudentWing(StudentDesk desk, Bedside bedside, Debriefs debriefs, DebriefView debriefView) {
 
-    static StudentWing of(Database database, Reference reference, Clock clock) {
+    static StudentWing of(Database database, Reference reference, Marks marks, Clock clock) {
         var conventions = reference.marking().conventions();
-        Marks marks = new Marks(reference.marking().weights(), conventions.ids().get(0), clock);
         Patients patients = new Patients(reference);
         TabledChoices choices = new TabledChoices(reference, conventions::scale);
         Bedside bedside = new Bedside(
@@ -36,7 +35,6 @@ record StudentWing(StudentDesk desk, Bedside bedside, Marks marks, Debriefs debr
         return new StudentWing(
                 new StudentDesk(database, clock),
                 bedside,
-                marks,
                 new Debriefs(database, patients, reference.examination(), conventions),
                 new DebriefView(reference.sources().stream().collect(Collectors.toMap(Source::id, Source::citation))));
     }

@@ -7,7 +7,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Attempts, without their events. */
 public final class AttemptStore {
-    private static final String ATTEMPT = "select id, account_id, set_case_id, case_version_id, number,"
+    static final String ATTEMPT = "select id, account_id, set_case_id, case_version_id, number,"
             + " is_first, trial, started_at, handed_in_at from attempt";
 
     private final Handle handle;

@@ -75,6 +75,15 @@ public final class EventStore {
                 .list();
     }
 
+    /** What marking reads of an attempt: its events in order, without what was shown. */
+    public List<StoredEvent> done(long attempt) {
+        return handle.createQuery("select attempt_id, seq, client_key, type, happened_at, bedside_seconds, position,"
+                        + " body, '' as shown from event where attempt_id = :attempt order by seq")
+                .bind("attempt", attempt)
+                .mapTo(StoredEvent.class)
+                .list();
+    }
+
     private int count(long attempt) {
         return handle.createQuery("select coalesce(max(seq), 0) from event where attempt_id = :attempt")
                 .bind("attempt", attempt)

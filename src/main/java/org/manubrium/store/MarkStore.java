@@ -7,8 +7,8 @@ import org.jdbi.v3.core.Handle;
 
 /** Marks. A new one supersedes the one before and leaves it there. */
 public final class MarkStore {
-    private static final String MARK =
-            "select m.id, m.attempt_id, m.convention, m.total, m.sheet, m.made_at, m.superseded" + " from mark m";
+    private static final String MARK = "select m.id, m.attempt_id, m.convention, m.total, m.sheet, m.made_at,"
+            + " m.superseded, m.remarking_id from mark m";
 
     private final Handle handle;
 
@@ -16,20 +16,29 @@ public final class MarkStore {
         this.handle = handle;
     }
 
-    /** Gives an attempt its mark, superseding any before. */
+    /** Gives an attempt its mark when it is handed in, superseding any before. */
     public StoredMark add(long attempt, String convention, double total, String sheet, Instant now) {
-        handle.execute("update mark set superseded = true where attempt_id = ? and not superseded", attempt);
-        long id = handle.createUpdate("insert into mark (attempt_id, convention, total, sheet, made_at)"
-                        + " values (:attempt, :convention, :total, :sheet, :now)")
-                .bind("attempt", attempt)
-                .bind("convention", convention)
-                .bind("total", total)
-                .bind("sheet", sheet)
-                .bind("now", now)
+        return add(new StoredMark(0, attempt, convention, total, sheet, now, false, Optional.empty()));
+    }
+
+    /** Gives an attempt a mark, under a new id and superseding any before. */
+    public StoredMark add(StoredMark mark) {
+        handle.execute("update mark set superseded = true where attempt_id = ? and not superseded", mark.attemptId());
+        long id = handle.createUpdate("insert into mark (attempt_id, convention, total, sheet, made_at, remarking_id)"
+                        + " values (:attemptId, :convention, :total, :sheet, :madeAt, :remarkingId)")
+                .bindMethods(mark)
                 .executeAndReturnGeneratedKeys("id")
                 .mapTo(Long.class)
                 .one();
-        return new StoredMark(id, attempt, convention, total, sheet, now, false);
+        return new StoredMark(
+                id,
+                mark.attemptId(),
+                mark.convention(),
+                mark.total(),
+                mark.sheet(),
+                mark.madeAt(),
+                false,
+                mark.remarkingId());
     }
 
     /** The mark that counts. */
@@ -46,6 +55,16 @@ public final class MarkStore {
         return handle.createQuery(MARK + " where m.attempt_id = :attempt order by m.id desc")
                 .bind("attempt", attempt)
                 .mapTo(StoredMark.class)
+                .list();
+    }
+
+    /** What an attempt was marked, and why it was marked again, the first mark first. */
+    public List<MarkChange> changes(long attempt) {
+        return handle.createQuery("select m.total, m.convention, m.made_at, coalesce(r.reason, '') as reason,"
+                        + " a.display_name as who from mark m left join remarking r on r.id = m.remarking_id"
+                        + " left join account a on a.id = r.asked_by where m.attempt_id = :attempt order by m.id")
+                .bind("attempt", attempt)
+                .mapTo(MarkChange.class)
                 .list();
     }
 

@@ -16,8 +16,11 @@ public final class Stores {
             Invitation.class,
             SetCase.class,
             Attempt.class,
-            StoredEvent.class,
             StoredMark.class,
+            MarkChange.class,
+            StoredEvent.class,
+            KeyCorrection.class,
+            Remarking.class,
             AuditEntry.class,
             ReferenceRow.class);
 
@@ -81,5 +84,13 @@ public final class Stores {
 
     public MarkStore marks() {
         return new MarkStore(handle);
+    }
+
+    public KeyStore keys() {
+        return new KeyStore(handle);
+    }
+
+    public RemarkingStore remarkings() {
+        return new RemarkingStore(handle);
     }
 }

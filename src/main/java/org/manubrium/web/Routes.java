@@ -72,6 +72,9 @@ public final class Routes {
         routes.get("/educator/versions/{version}", school.cases()::version, EDUCATOR);
         routes.post("/educator/versions/{version}/try", school.cases()::tryOut, EDUCATOR);
         routes.post("/educator/versions/{version}/revise", school.cases()::revise, EDUCATOR);
+        routes.get("/educator/versions/{version}/key", school.keys()::show, EDUCATOR);
+        routes.post("/educator/versions/{version}/key/compile", school.keys()::compileAnew, EDUCATOR);
+        routes.post("/educator/versions/{version}/key/correct", school.keys()::correct, EDUCATOR);
         routes.get("/educator/drafts/new", school.drafts()::form, EDUCATOR);
         routes.post("/educator/drafts", school.drafts()::begin, EDUCATOR);
         routes.get("/educator/drafts/{draft}", school.drafts()::show, EDUCATOR);

@@ -7,6 +7,7 @@ import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
 import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
+import org.manubrium.web.educator.KeyPages;
 import org.manubrium.web.review.AttemptPage;
 import org.manubrium.web.review.CsvPages;
 import org.manubrium.web.review.LeaderboardPage;
@@ -16,6 +17,7 @@ import org.manubrium.web.review.ReviewPages;
 public record SchoolPages(
         CasePages cases,
         DraftPages drafts,
+        KeyPages keys,
         CohortPages cohorts,
         RosterPages rosters,
         SetWorkPages work,

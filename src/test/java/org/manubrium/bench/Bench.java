@@ -36,7 +36,14 @@ public final class Bench {
 
     public static void main(String[] args) throws IOException {
         model();
+        markingAgain();
         server();
+    }
+
+    private static void markingAgain() throws IOException {
+        RemarkBench.Rates rates = RemarkBench.run();
+        say("bare durable update", rates.bare(), "a second");
+        say("marking again, ratio " + ratio(rates.marked() / rates.bare()), rates.marked(), "a second");
     }
 
     private static void model() throws IOException {

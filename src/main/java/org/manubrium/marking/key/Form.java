@@ -24,6 +24,16 @@ public record Form(
         roots = List.copyOf(roots);
     }
 
+    /** The same with other accepted sets of roots. */
+    public Form withRoots(List<SegmentSet> others) {
+        return new Form(convention, scale, normal, least, most, others, normalOrigin, rootsOrigin);
+    }
+
+    /** The same with another word on whether the true finding counts as normal. */
+    public Form withNormal(boolean other) {
+        return new Form(convention, scale, other, least, most, roots, normalOrigin, rootsOrigin);
+    }
+
     /** Whether a number would count as normal. */
     public boolean within(double number) {
         return number >= least && number <= most;

@@ -50,6 +50,33 @@ public record KeyLine(
         return questions.contains(question);
     }
 
+    /** The same with another decision on whether the case turns on it. */
+    public KeyLine with(Necessity other) {
+        return made(other, reading, forms, site, means);
+    }
+
+    public KeyLine with(ReadingKey other) {
+        return made(necessity, other, forms, site, means);
+    }
+
+    public KeyLine with(SiteKey other) {
+        return made(necessity, reading, forms, other, means);
+    }
+
+    public KeyLine with(MeansKey other) {
+        return made(necessity, reading, forms, site, other);
+    }
+
+    public KeyLine withForms(List<Form> others) {
+        return made(necessity, reading, others, site, means);
+    }
+
+    private KeyLine made(Necessity needed, ReadingKey reads, List<Form> taught, SiteKey where, MeansKey meant) {
+        return new KeyLine(
+                item, name, label, intimacy, together, needed, showing, questions, reads, taught, published, where,
+                meant, origin);
+    }
+
     /** Whether the case turns on an item, and why. */
     public record Necessity(boolean essential, String reason) {}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A damaged place and what lies near it.
@@ -31,6 +32,14 @@ public record SiteKey(String place, List<Near> near, List<String> pathway) {
                 .filter(n -> n.words().equals(words))
                 .mapToInt(Near::steps)
                 .min();
+    }
+
+    /** The same, with more names of the true place. */
+    public SiteKey accepting(List<String> places) {
+        List<Near> more = Stream.concat(near.stream(), places.stream().map(said -> new Near(words(said), 0)))
+                .distinct()
+                .toList();
+        return new SiteKey(place, more, pathway);
     }
 
     /** The words of a place in sorted order, without "at", "in" and "the". */

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.manubrium.school.Misfilled;
+import org.manubrium.school.mark.RemarkWorker;
+import org.manubrium.school.mark.Remarkings;
 import org.manubrium.store.AuditEntry;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.Database;
+import org.manubrium.store.SetCase;
 import org.manubrium.store.Stores;
 
 /** The school's cohorts. Every educator may change each of them; who did is in the audit. */
@@ -17,11 +20,16 @@ public final class Cohorts {
 
     private final Database database;
     private final List<Convention> conventions;
+    private final Remarkings remarkings;
+    private final RemarkWorker worker;
     private final Clock clock;
 
-    public Cohorts(Database database, List<Convention> conventions, Clock clock) {
+    public Cohorts(
+            Database database, List<Convention> conventions, Remarkings remarkings, RemarkWorker worker, Clock clock) {
         this.database = database;
         this.conventions = List.copyOf(conventions);
+        this.remarkings = remarkings;
+        this.worker = worker;
         this.clock = clock;
     }
 
@@ -66,9 +74,9 @@ public final class Cohorts {
     }
 
     /**
-     * Changes a cohort.
+     * Changes a cohort. Under another convention everything that it has handed in is marked again.
      *
-     * @throws Misfilled as {@link #make}, or for another convention after work has been handed in
+     * @throws Misfilled as {@link #make}
      */
     public void change(long educator, Cohort cohort, Plan plan) {
         database.inTransaction(stores -> {
@@ -82,8 +90,20 @@ public final class Cohorts {
                     cohort.createdBy(),
                     cohort.createdAt());
             stores.cohorts().set(changed);
+            if (!cohort.convention().equals(plan.convention())) {
+                markAgain(stores, educator, cohort, plan.convention());
+            }
             return audit(stores, educator, "cohort-changed", changed);
         });
+        worker.wake();
+    }
+
+    private void markAgain(Stores stores, long educator, Cohort cohort, String convention) {
+        String reason = "The cohort is marked under the convention “" + conventionName(convention) + "” now, not “"
+                + conventionName(cohort.convention()) + "”.";
+        for (SetCase set : stores.setCases().of(cohort.id())) {
+            remarkings.ask(stores, set.caseVersionId(), Optional.of(set.id()), reason, educator);
+        }
     }
 
     private static CohortLine line(Stores stores, Cohort cohort) {
@@ -96,7 +116,7 @@ public final class Cohorts {
     private void check(Stores stores, Plan plan, Optional<Cohort> before) {
         Map<String, String> faults = new LinkedHashMap<>();
         nameFault(stores, plan, before).ifPresent(sentence -> faults.put("name", sentence));
-        conventionFault(stores, plan, before).ifPresent(sentence -> faults.put("convention", sentence));
+        conventionFault(plan).ifPresent(sentence -> faults.put("convention", sentence));
         Misfilled.refuse(faults);
     }
 
@@ -114,22 +134,10 @@ public final class Cohorts {
         return taken ? Optional.of("There is a cohort of this name already.") : Optional.empty();
     }
 
-    private Optional<String> conventionFault(Stores stores, Plan plan, Optional<Cohort> before) {
-        if (conventions.stream().noneMatch(known -> known.id().equals(plan.convention()))) {
-            return Optional.of("Choose one of the teaching conventions.");
-        }
-        boolean late = before.filter(cohort -> !cohort.convention().equals(plan.convention()))
-                .filter(cohort -> hasMarks(stores, cohort))
-                .isPresent();
-        return late
-                ? Optional.of("Work has been handed in and marked under the present convention. Make a new cohort to"
-                        + " mark under another.")
+    private Optional<String> conventionFault(Plan plan) {
+        return conventions.stream().noneMatch(known -> known.id().equals(plan.convention()))
+                ? Optional.of("Choose one of the teaching conventions.")
                 : Optional.empty();
-    }
-
-    private static boolean hasMarks(Stores stores, Cohort cohort) {
-        return stores.setCases().of(cohort.id()).stream()
-                .anyMatch(set -> !stores.marks().ofSetCase(set.id()).isEmpty());
     }
 
     private AuditEntry audit(Stores stores, long educator, String action, Cohort cohort) {

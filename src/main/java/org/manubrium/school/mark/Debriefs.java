@@ -61,7 +61,8 @@ public final class Debriefs {
                 patients.known(stores, attempt),
                 mark.sheet(),
                 conventions.name(mark.convention()),
-                List.copyOf(timeline));
+                timeline,
+                stores.marks().changes(attempt.id()));
     }
 
     /** What was done, in words; readings and answers stand on the mark sheet. */

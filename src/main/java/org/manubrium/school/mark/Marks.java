@@ -2,20 +2,15 @@ package org.manubrium.school.mark;
 
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.manubrium.exchange.EventJson;
-import org.manubrium.exchange.KeyJson;
 import org.manubrium.exchange.SheetJson;
 import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.Marker;
 import org.manubrium.marking.Weights;
 import org.manubrium.marking.event.Logged;
-import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.school.bedside.OnHandIn;
 import org.manubrium.store.Attempt;
-import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.StoredEvent;
 import org.manubrium.store.StoredMark;
@@ -23,15 +18,14 @@ import org.manubrium.store.Stores;
 
 /** Marks what has been handed in. */
 public final class Marks implements OnHandIn {
-    private static final int ROOM = 500;
-
+    private final KeysInForce keys;
     private final Weights weights;
     private final String usualConvention;
     private final Clock clock;
-    private final Map<Long, CompiledKey> keys = new ConcurrentHashMap<>();
 
     /** @param usualConvention the teaching convention for practice outside any cohort */
-    public Marks(Weights weights, String usualConvention, Clock clock) {
+    public Marks(KeysInForce keys, Weights weights, String usualConvention, Clock clock) {
+        this.keys = keys;
         this.weights = weights;
         this.usualConvention = usualConvention;
         this.clock = clock;
@@ -39,14 +33,30 @@ public final class Marks implements OnHandIn {
 
     @Override
     public void handedIn(Stores stores, Attempt attempt) {
-        mark(stores, attempt);
+        stores.marks().add(mark(stores, attempt, Optional.empty()));
     }
 
-    /** Marks an attempt and keeps the mark; one it had before is superseded. */
-    public StoredMark mark(Stores stores, Attempt attempt) {
+    /**
+     * Marks an attempt again within a round. An attempt whose mark would be the same, to the letter, keeps it.
+     *
+     * @return whether it has a new mark; the old one is kept beside it
+     */
+    boolean again(Stores stores, Attempt attempt, long round) {
+        StoredMark made = mark(stores, attempt, Optional.of(round));
+        Optional<StoredMark> before = stores.marks().current(attempt.id());
+        boolean same = before.filter(old -> old.sheet().equals(made.sheet())).isPresent();
+        if (!same) {
+            stores.marks().add(made);
+        }
+        return !same;
+    }
+
+    private StoredMark mark(Stores stores, Attempt attempt, Optional<Long> round) {
         String convention = convention(stores, attempt);
-        MarkSheet sheet = Marker.mark(key(stores, attempt), convention, weights, logged(stores, attempt));
-        return stores.marks().add(attempt.id(), convention, sheet.total(), SheetJson.write(sheet), clock.instant());
+        MarkSheet sheet =
+                Marker.mark(keys.of(stores, attempt.caseVersionId()), convention, weights, logged(stores, attempt));
+        return new StoredMark(
+                0, attempt.id(), convention, sheet.total(), SheetJson.write(sheet), clock.instant(), false, round);
     }
 
     /** The teaching convention of the cohort to which the case was set. */
@@ -59,25 +69,12 @@ public final class Marks implements OnHandIn {
     }
 
     private static List<Logged> logged(Stores stores, Attempt attempt) {
-        return stores.events().of(attempt.id()).stream().map(Marks::logged).toList();
+        return stores.events().done(attempt.id()).stream().map(Marks::logged).toList();
     }
 
     private static Logged logged(StoredEvent stored) {
         return new Logged(
                 EventJson.read(stored.body()).event(), stored.clientKey(), stored.seq(), stored.position(), (int)
                         stored.bedsideSeconds());
-    }
-
-    /** A version's key never changes, so it is read once and kept while there is room. */
-    private CompiledKey key(Stores stores, Attempt attempt) {
-        long version = attempt.caseVersionId();
-        return Optional.ofNullable(keys.get(version)).orElseGet(() -> {
-            CaseVersion found = stores.cases().version(version).orElseThrow();
-            CompiledKey key = KeyJson.read(found.compiledKey());
-            if (keys.size() < ROOM) {
-                keys.put(version, key);
-            }
-            return key;
-        });
     }
 }

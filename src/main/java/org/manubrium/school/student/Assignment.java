@@ -30,6 +30,6 @@ public record Assignment(
         return open && underWay().isEmpty() && (!station || tries.isEmpty());
     }
 
-    /** One attempt; {@code total} in percent once it is marked. */
-    public record Try(long attempt, boolean handedIn, Optional<Double> total) {}
+    /** One attempt; {@code total} in percent once it is marked, {@code before} what it was before it was marked again. */
+    public record Try(long attempt, boolean handedIn, Optional<Double> total, Optional<Double> before) {}
 }

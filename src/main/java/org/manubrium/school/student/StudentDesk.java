@@ -8,8 +8,8 @@ import org.manubrium.school.account.Refused;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.Database;
+import org.manubrium.store.MarkChange;
 import org.manubrium.store.SetCase;
-import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
 import org.manubrium.store.VersionLine;
 
@@ -76,8 +76,7 @@ public final class StudentDesk {
         Cohort cohort = stores.cohorts().find(set.cohortId()).orElseThrow();
         List<Assignment.Try> tries = attempts.stream()
                 .filter(a -> a.setCaseId().equals(Optional.of(set.id())))
-                .map(a -> new Assignment.Try(
-                        a.id(), a.isHandedIn(), stores.marks().current(a.id()).map(StoredMark::total)))
+                .map(a -> tried(stores, a))
                 .toList();
         return new Assignment(
                 set.id(),
@@ -88,6 +87,16 @@ public final class StudentDesk {
                 set.opensAt(),
                 set.closesAt(),
                 tries);
+    }
+
+    private static Assignment.Try tried(Stores stores, Attempt attempt) {
+        List<MarkChange> marks = stores.marks().changes(attempt.id());
+        int last = marks.size() - 1;
+        return new Assignment.Try(
+                attempt.id(),
+                attempt.isHandedIn(),
+                last >= 0 ? Optional.of(marks.get(last).total()) : Optional.empty(),
+                last >= 1 ? Optional.of(marks.get(last - 1).total()) : Optional.empty());
     }
 
     private static String title(Stores stores, long version) {

@@ -3,6 +3,7 @@ package org.manubrium.web.shell;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -10,10 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.manubrium.school.mark.Debrief;
+import org.manubrium.store.MarkChange;
 
 /** A debrief as the page's model: numbers written as they are read, sources as citations. */
 public final class DebriefView {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Moments MOMENTS = new Moments(ZoneId.systemDefault());
 
     private final Map<String, String> citations;
 
@@ -38,12 +41,29 @@ public final class DebriefView {
         model.put("domains", domains(sheet));
         model.put("harms", each(sheet.path("harms"), this::harm));
         model.put("notes", each(sheet.path("notes"), JsonNode::asText));
+        model.put("changes", changes(debrief.changes()));
         model.put(
                 "timeline",
                 debrief.timeline().stream()
                         .map(step -> Map.of("clock", clock(step.bedsideSeconds()), "text", step.text()))
                         .toList());
         return Map.of("sheet", model);
+    }
+
+    /** From each mark to the next. */
+    private static List<Map<String, Object>> changes(List<MarkChange> marks) {
+        List<Map<String, Object>> changes = new ArrayList<>();
+        for (int i = 1; i < marks.size(); i++) {
+            MarkChange now = marks.get(i);
+            Map<String, Object> change = new HashMap<>();
+            change.put("when", MOMENTS.read(now.madeAt()));
+            change.put("was", Math.round(marks.get(i - 1).total()));
+            change.put("is", Math.round(now.total()));
+            change.put("why", now.reason());
+            now.who().ifPresent(who -> change.put("who", who));
+            changes.add(change);
+        }
+        return changes;
     }
 
     private static JsonNode read(String json) {

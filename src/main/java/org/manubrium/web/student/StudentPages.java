@@ -63,7 +63,11 @@ public final class StudentPages {
                                 "attempt",
                                 t.attempt(),
                                 "total",
-                                t.total().map(p -> Math.round(p) + " %").orElse("being marked")))
+                                t.total().map(p -> Math.round(p) + " %").orElse("being marked"),
+                                "before",
+                                t.before()
+                                        .map(p -> "marked again; it was " + Math.round(p) + " %")
+                                        .orElse("")))
                         .toList());
         return row;
     }

@@ -1,0 +1,43 @@
+package org.manubrium;
+
+import java.time.Clock;
+import java.util.function.Function;
+import org.manubrium.casefile.CaseFile;
+import org.manubrium.casefile.CaseKeys;
+import org.manubrium.marking.Weights;
+import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.school.account.Refused;
+import org.manubrium.school.mark.KeyDesk;
+import org.manubrium.school.mark.KeysInForce;
+import org.manubrium.school.mark.Marks;
+import org.manubrium.school.mark.RemarkWorker;
+import org.manubrium.school.mark.Remarkings;
+import org.manubrium.store.CaseVersion;
+import org.manubrium.store.Database;
+import org.manubrium.tables.Reference;
+
+/** Puts marking and marking again together. */
+record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys) {
+
+    static MarkingWing of(Database database, Reference reference, Clock clock) {
+        Weights weights = reference.marking().weights();
+        String usual = reference.marking().conventions().ids().get(0);
+        KeysInForce keys = new KeysInForce();
+        Marks marks = new Marks(keys, weights, usual, clock);
+        Remarkings remarkings = new Remarkings(database, marks, clock);
+        RemarkWorker worker = new RemarkWorker(remarkings);
+        return new MarkingWing(
+                marks,
+                remarkings,
+                worker,
+                new KeyDesk(database, keys, compiler(reference), weights, remarkings, worker, clock));
+    }
+
+    private static Function<CaseVersion, CompiledKey> compiler(Reference reference) {
+        CaseKeys keys = new CaseKeys(reference);
+        return version -> keys.of(CaseFile.reread(version.yaml(), "case version " + version.id(), reference)
+                .caseFile()
+                .orElseThrow(
+                        () -> new Refused("The text of this version can no longer be read. Revise it in a draft.")));
+    }
+}
