@@ -71,7 +71,10 @@ public final class Remarkings {
         try {
             return database.inTransaction(stores -> step(stores, round, Optional.empty()));
         } catch (Unmarkable unmarkable) {
-            LOG.warn("attempt {} could not be marked again: {}", unmarkable.attempt, String.valueOf(unmarkable.getCause()));
+            LOG.warn(
+                    "attempt {} could not be marked again: {}",
+                    unmarkable.attempt,
+                    String.valueOf(unmarkable.getCause()));
             return database.inTransaction(stores -> step(stores, round, Optional.of(unmarkable.attempt)));
         }
     }
