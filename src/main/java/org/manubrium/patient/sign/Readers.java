@@ -11,6 +11,7 @@ public final class Readers {
     public static List<SignReader> all(Examination examination) {
         List<SignReader> all = new ArrayList<>(others(examination));
         all.addAll(ChestReaders.all(examination));
+        all.addAll(TrunkReader.all(examination));
         return List.copyOf(all);
     }
 

@@ -1,0 +1,177 @@
+package org.manubrium.patient.sign;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.manubrium.anatomy.Side;
+import org.manubrium.appearance.Appearance;
+import org.manubrium.examination.Item;
+import org.manubrium.examination.Level;
+import org.manubrium.patient.Condition;
+import org.manubrium.patient.Sign;
+import org.manubrium.patient.Variation;
+
+/** What holds for every belly, neck and back, whatever ails it. */
+class TrunkPropertiesTest {
+    private static final List<String> SYSTEMS = List.of("abdomen");
+    private static final double[] SEVERITIES = {0.5, 1};
+
+    private static List<Sign> signs(Bedside patient) {
+        List<Sign> found = new ArrayList<>();
+        SYSTEMS.forEach(system -> found.addAll(patient.system(system)));
+        return found;
+    }
+
+    private static List<Item> items() {
+        List<Item> found = new ArrayList<>();
+        SYSTEMS.forEach(system -> found.addAll(Bedside.items(system)));
+        return found;
+    }
+
+    /** Every condition on one side, at each of its levels, in full and by half. */
+    private static List<Bedside> patients(long seed, Side side) {
+        Bedside person = Bedside.person(50, Variation.of(seed));
+        List<Bedside> found = new ArrayList<>();
+        for (Condition condition : Bedside.REFERENCE.conditions().all()) {
+            List<Optional<String>> levels = condition.levels().isEmpty()
+                    ? List.of(Optional.empty())
+                    : condition.levels().stream().map(Optional::of).toList();
+            for (Optional<String> level : levels) {
+                for (double severity : SEVERITIES) {
+                    Side of = condition.sided() ? side : Side.NONE;
+                    found.add(person.ailing(Bedside.REFERENCE
+                            .conditions()
+                            .ailment(condition, of, level, severity, Optional.empty())));
+                }
+            }
+        }
+        return found;
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {20, 40, 60, 80, 95})
+    void healthyPeopleAreNormal(int age) {
+        for (int seed = 0; seed < 80; seed++) {
+            for (Sign sign : signs(Bedside.person(age, Variation.of(seed)))) {
+                assertThat(sign.normal()).as("seed %d: %s", seed, sign).contains(true);
+                assertThat(sign.meaning().term()).isEqualTo("nothing-abnormal");
+            }
+        }
+    }
+
+    @Test
+    void mirroringThePatientMirrorsEverySign() {
+        for (Bedside patient : patients(17, Side.RIGHT)) {
+            Bedside mirrored = patient.mirrored();
+            for (Sign sign : signs(patient)) {
+                String seen = mirrored.sign(sign.item().mirrored().toString())
+                        .reading()
+                        .toString();
+                assertThat(seen)
+                        .as("%s %s", patient.body().ailments(), sign.item())
+                        .isEqualTo(swapped(sign.reading().toString()));
+            }
+        }
+    }
+
+    private static String swapped(String reading) {
+        return reading.replaceAll("\\bright\\b", "\0")
+                .replaceAll("\\bleft\\b", "right")
+                .replace("\0", "left");
+    }
+
+    @Test
+    void everyAbnormalSignIsExplained() {
+        for (Bedside patient : patients(0, Side.LEFT)) {
+            assertThat(signs(patient))
+                    .filteredOn(sign -> !sign.normal().orElseThrow())
+                    .allSatisfy(sign -> {
+                        assertThat(sign.meaning().term()).as("%s", sign).isNotEqualTo("unexplained");
+                        assertThat(sign.meaning().ailments()).as("%s", sign).isNotEmpty();
+                    });
+        }
+    }
+
+    /** Each level of each scale that a condition can show is shown by one, so that no level is there for nothing. */
+    @Test
+    void everyAbnormalLevelOfAGradedSignIsShownBySomePatient() {
+        Map<String, List<String>> seen = new HashMap<>();
+        for (Bedside patient : patients(0, Side.RIGHT)) {
+            for (Sign sign : signs(patient)) {
+                String scale = Bedside.manoeuvre(sign.item().manoeuvre()).scale();
+                seen.computeIfAbsent(scale, s -> new ArrayList<>())
+                        .add(sign.reading().toString());
+            }
+        }
+        List<String> never = new ArrayList<>();
+        for (Item item : items()) {
+            String scale = Bedside.manoeuvre(item.manoeuvre()).scale();
+            if (!scale.isEmpty()) {
+                Bedside.REFERENCE.examination().scale(scale).levels().stream()
+                        .map(Level::code)
+                        .filter(code -> seen.get(scale).stream().noneMatch(r -> r.contains("=" + code)))
+                        .map(code -> scale + " " + code)
+                        .forEach(never::add);
+            }
+        }
+        assertThat(never.stream().distinct()).containsExactlyInAnyOrderElementsOf(DISTRACTORS);
+    }
+
+    /** Levels that students may choose, which no shipped condition on the right shows. */
+    private static final List<String> DISTRACTORS =
+            List.of(
+                    "belly-shape hollow",
+                    "belly-scars left-upper",
+                    "belly-scars left-lower",
+                    "belly-scars left-middle",
+                    "belly-scars several",
+                    "rectum-finger soft-stool");
+
+    /** No count, label, length or unit tells a healthy patient from an ill one. */
+    @Test
+    void whatIsShownHasTheSameShapeInEveryPatient() {
+        Bedside healthy = Bedside.healthy(50);
+        Map<Item, String> shapes = new HashMap<>();
+        items().forEach(item -> shapes.put(item, shape(healthy, item)));
+        for (Bedside patient : patients(5, Side.RIGHT)) {
+            shapes.forEach((item, shape) -> assertThat(shape(patient, item)).isEqualTo(shape));
+        }
+    }
+
+    private static String shape(Bedside patient, Item item) {
+        Appearance shown = patient.show(item.toString(), Map.of());
+        StringBuilder shape = new StringBuilder(shown.sign());
+        shown.curves()
+                .forEach(c -> shape.append(
+                        c.name() + c.unit() + c.stepMs() + c.samples().size()));
+        shown.measures().forEach(m -> shape.append(m.label() + m.unit()));
+        return shape + "/" + !shown.words().isEmpty();
+    }
+
+    /** Neither the patient nor a label says a word that is to be read. */
+    @Test
+    void noCodeOfTheScaleIsShown() {
+        for (Bedside patient : patients(7, Side.LEFT)) {
+            for (Item item : items()) {
+                String scale = Bedside.manoeuvre(item.manoeuvre()).scale();
+                if (!scale.isEmpty()) {
+                    Appearance shown = patient.show(item.toString(), Map.of());
+                    String text = (shown.words() + " " + shown.measures()).toLowerCase(Locale.ROOT);
+                    Bedside.REFERENCE.examination().scale(scale).levels().stream()
+                            .map(Level::code)
+                            .forEach(code -> assertThat(text.split("[^a-z-]+"))
+                                    .as("%s", item)
+                                    .doesNotContain(code));
+                }
+            }
+        }
+    }
+}
