@@ -18,16 +18,23 @@ final class BellyFluid {
                         "belly-border",
                         Set.of("resonant"),
                         spot -> belly(spot).flankBorder() <= spot.constant("belly.border-dull") ? "dull" : "resonant")
-                .shows("rings from the navel outwards", "cm", spot -> belly(spot).flankBorder())
+                .shows(
+                        "rings from the navel outwards",
+                        "cm",
+                        spot -> belly(spot).flankBorder())
                 .needs("belly.fluid");
     }
 
     private static TrunkSign shift() {
-        return TrunkSign.number(
-                        "border-shift", "cm", spot -> belly(spot).borderShift(), "zero", "belly.shift-most")
-                .shows("lying flat, dull from the navel", "cm", spot -> belly(spot).flankBorder())
-                .shows("turned away, dull from the navel", "cm", spot -> belly(spot).flankBorder()
-                        + belly(spot).borderShift())
+        return TrunkSign.number("border-shift", "cm", spot -> belly(spot).borderShift(), "zero", "belly.shift-most")
+                .shows(
+                        "lying flat, dull from the navel",
+                        "cm",
+                        spot -> belly(spot).flankBorder())
+                .shows(
+                        "turned away, dull from the navel",
+                        "cm",
+                        spot -> belly(spot).flankBorder() + belly(spot).borderShift())
                 .needs("belly.fluid");
     }
 

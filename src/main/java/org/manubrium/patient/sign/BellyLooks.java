@@ -36,7 +36,10 @@ final class BellyLooks {
                 .shows("stands above the ribs", "mm", spot -> belly(spot).height())
                 .shows("flanks stand out", "mm", spot -> belly(spot).flanks())
                 .shows("rises above the pubic bone", "cm", spot -> belly(spot).bladder())
-                .shows("navel stands out", "mm", spot -> 2.5 * Math.max(0, belly(spot).fluid() - 2) - 4)
+                .shows(
+                        "navel stands out",
+                        "mm",
+                        spot -> 2.5 * Math.max(0, belly(spot).fluid() - 2) - 4)
                 .needs("belly.fluid", "belly.gas", "bladder.litres");
     }
 

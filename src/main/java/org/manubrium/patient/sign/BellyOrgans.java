@@ -40,8 +40,10 @@ final class BellyOrgans {
     private static TrunkSign liverEdge() {
         return TrunkSign.number("liver-edge", "cm", BellyOrgans::edge, "zero", "liver.edge-most")
                 .shows("edge below the ribs, breath in", "cm", BellyOrgans::edge)
-                .shows("edge below the ribs, breath out", "cm", spot -> Math.max(
-                        0, edge(spot) - spot.constant("liver.breath")))
+                .shows(
+                        "edge below the ribs, breath out",
+                        "cm",
+                        spot -> Math.max(0, edge(spot) - spot.constant("liver.breath")))
                 .needs(EDGE);
     }
 
@@ -113,8 +115,14 @@ final class BellyOrgans {
 
     private static TrunkSign spleenEdge() {
         return TrunkSign.number("spleen-edge", "cm", spot -> belly(spot).spleenEdge(), "zero", "zero")
-                .shows("edge below the left ribs, breath in", "cm", spot -> belly(spot).spleenEdge())
-                .shows("edge from the midline", "cm", spot -> 14 - 0.9 * belly(spot).spleenEdge())
+                .shows(
+                        "edge below the left ribs, breath in",
+                        "cm",
+                        spot -> belly(spot).spleenEdge())
+                .shows(
+                        "edge from the midline",
+                        "cm",
+                        spot -> 14 - 0.9 * belly(spot).spleenEdge())
                 .says("belly-press", spot -> belly(spot).spleenEdge() > 0 ? spot.of("spleen.sore") : 0)
                 .needs(everywhere("lining", "spleen.length", "belly.fluid"));
     }

@@ -19,7 +19,10 @@ final class RectumSigns {
     private static TrunkSign finger() {
         return TrunkSign.word("rectum-finger", Set.of("empty", "soft-stool"), RectumSigns::fingerOf)
                 .shows("what fills it, across", "mm", RectumSigns::stool)
-                .shows("what fills it gives way by", "mm", spot -> spot.of("rectum.hard-stool") > spot.of("rectum.stool") ? 2 : 9)
+                .shows(
+                        "what fills it gives way by",
+                        "mm",
+                        spot -> spot.of("rectum.hard-stool") > spot.of("rectum.stool") ? 2 : 9)
                 .shows("fixed in the wall, across", "mm", spot -> spot.of("rectum.lump"))
                 .says("rectum-finger", spot -> spot.of("rectum.sore"))
                 .needs("rectum.stool", "rectum.hard-stool", "rectum.lump", "rectum.sore");
@@ -70,15 +73,14 @@ final class RectumSigns {
                         spot -> held(spot) >= spot.constant("rectum.grips") ? "grips" : "lax")
                 .shows("ring holds the finger with", "N", spot -> 6 * held(spot))
                 .along(spot -> BOTH.stream()
-                        .map(side ->
-                                new Strand("arc", spot.body().anatomy().arc("anal-wink", side)))
+                        .map(side -> new Strand("arc", spot.body().anatomy().arc("anal-wink", side)))
                         .toList());
     }
 
     private static double held(Spot spot) {
         return BOTH.stream()
-                .mapToDouble(side ->
-                        spot.body().conduction(spot.body().anatomy().arc("anal-wink", side)))
+                .mapToDouble(
+                        side -> spot.body().conduction(spot.body().anatomy().arc("anal-wink", side)))
                 .average()
                 .orElse(0);
     }

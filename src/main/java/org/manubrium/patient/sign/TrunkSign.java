@@ -82,11 +82,10 @@ record TrunkSign(
 
     /** A sign that is measured, to a tenth; {@code least} and {@code most} are the constants between which it is usual. */
     static TrunkSign number(String drawing, String unit, Amount amount, String least, String most) {
-        return of(
-                drawing, spot -> new Finding.Measured(tenths(amount.of(spot)), unit), (spot, finding, code) -> {
-                    double value = ((Finding.Measured) finding).value();
-                    return value >= spot.constant(least) && value <= spot.constant(most);
-                });
+        return of(drawing, spot -> new Finding.Measured(tenths(amount.of(spot)), unit), (spot, finding, code) -> {
+            double value = ((Finding.Measured) finding).value();
+            return value >= spot.constant(least) && value <= spot.constant(most);
+        });
     }
 
     static double tenths(double amount) {
@@ -99,8 +98,7 @@ record TrunkSign(
     }
 
     TrunkSign says(String about, Amount amount) {
-        return new TrunkSign(
-                drawing, read, health, shown, joined(says, new Said(about, amount)), moving, needs, paths);
+        return new TrunkSign(drawing, read, health, shown, joined(says, new Said(about, amount)), moving, needs, paths);
     }
 
     TrunkSign moves(Moving curve) {
@@ -124,9 +122,11 @@ record TrunkSign(
                 drawing,
                 moving.stream().map(m -> m.of(spot)).toList(),
                 shown.stream()
-                        .map(s -> new Appearance.Measure(s.label(), tenths(s.amount().of(spot)), s.unit()))
+                        .map(s -> new Appearance.Measure(
+                                s.label(), tenths(s.amount().of(spot)), s.unit()))
                         .toList(),
-                String.join(" ", says.stream().map(s -> said(spot.body(), s, spot)).toList()));
+                String.join(
+                        " ", says.stream().map(s -> said(spot.body(), s, spot)).toList()));
     }
 
     private static String said(Body body, Said said, Spot spot) {

@@ -50,8 +50,8 @@ class BellySignsTest {
     @Test
     void healthySpansLieBetweenSixAndTwelveCentimetres() {
         for (long seed = 1; seed < 200; seed++) {
-            double span = Bedside.person(50, org.manubrium.patient.Variation.of(seed))
-                    .amount("liver-span");
+            double span =
+                    Bedside.person(50, org.manubrium.patient.Variation.of(seed)).amount("liver-span");
             assertThat(span).isBetween(6.0, 12.0);
         }
     }
@@ -176,9 +176,7 @@ class BellySignsTest {
     void kidneysAndBladderAreFoundWhereTheyLie() {
         assertThat(with("polycystic-kidneys").word("kidney-between-hands:right"))
                 .isEqualTo("large-humps");
-        assertThat(Bedside.healthy(40)
-                        .condition("hydronephrosis", Side.LEFT)
-                        .word("kidney-between-hands:left"))
+        assertThat(Bedside.healthy(40).condition("hydronephrosis", Side.LEFT).word("kidney-between-hands:left"))
                 .isEqualTo("large-smooth");
         assertThat(with("urinary-retention").amount("bladder-percussion")).isCloseTo(12, within(2.0));
     }
@@ -206,7 +204,8 @@ class BellySignsTest {
         double before = Double.MAX_VALUE;
         double shifted = -1;
         for (double litres = 0; litres <= 8; litres += 0.5) {
-            var shown = fluid(litres).show("shifting-dullness", java.util.Map.of()).measures();
+            var shown =
+                    fluid(litres).show("shifting-dullness", java.util.Map.of()).measures();
             assertThat(shown.get(0).amount()).isLessThanOrEqualTo(before);
             before = shown.get(0).amount();
             double shift = fluid(litres).amount("shifting-dullness");

@@ -47,9 +47,8 @@ class TrunkPropertiesTest {
             for (Optional<String> level : levels) {
                 for (double severity : SEVERITIES) {
                     Side of = condition.sided() ? side : Side.NONE;
-                    found.add(person.ailing(Bedside.REFERENCE
-                            .conditions()
-                            .ailment(condition, of, level, severity, Optional.empty())));
+                    found.add(person.ailing(
+                            Bedside.REFERENCE.conditions().ailment(condition, of, level, severity, Optional.empty())));
                 }
             }
         }
@@ -126,14 +125,13 @@ class TrunkPropertiesTest {
     }
 
     /** Levels that students may choose, which no shipped condition on the right shows. */
-    private static final List<String> DISTRACTORS =
-            List.of(
-                    "belly-shape hollow",
-                    "belly-scars left-upper",
-                    "belly-scars left-lower",
-                    "belly-scars left-middle",
-                    "belly-scars several",
-                    "rectum-finger soft-stool");
+    private static final List<String> DISTRACTORS = List.of(
+            "belly-shape hollow",
+            "belly-scars left-upper",
+            "belly-scars left-lower",
+            "belly-scars left-middle",
+            "belly-scars several",
+            "rectum-finger soft-stool");
 
     /** No count, label, length or unit tells a healthy patient from an ill one. */
     @Test
