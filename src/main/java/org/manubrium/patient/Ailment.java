@@ -3,7 +3,9 @@ package org.manubrium.patient;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.manubrium.anatomy.Lesion;
+import org.manubrium.anatomy.Site;
 
 /**
  * One thing that ails the patient: lesions, and quantities moved from their normal value.
@@ -15,6 +17,15 @@ import org.manubrium.anatomy.Lesion;
 public record Ailment(String name, boolean old, List<Lesion> lesions, Map<String, Double> shifts) {
     public Ailment mirrored() {
         return new Ailment(name, old, lesions.stream().map(Lesion::mirrored).toList(), otherSide());
+    }
+
+    /** The same ailment without its lesions at these very sites and its shifts of these quantities. */
+    public Ailment mended(Set<Site> sites, Set<String> quantities) {
+        Map<String, Double> left = new HashMap<>(shifts);
+        left.keySet().removeAll(quantities);
+        List<Lesion> kept =
+                lesions.stream().filter(lesion -> !sites.contains(lesion.site())).toList();
+        return new Ailment(name, old, kept, Map.copyOf(left));
     }
 
     private Map<String, Double> otherSide() {

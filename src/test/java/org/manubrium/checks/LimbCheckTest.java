@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
+import org.manubrium.anatomy.Site;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
@@ -247,5 +248,44 @@ class LimbCheckTest {
                 .isEqualTo("drops");
         assertThat(healthy().and("proximal muscles both", 0.6, "6 months").read("gait"))
                 .isEqualTo("waddling");
+    }
+
+    private static Body ailing(String condition) {
+        return ailing(REFERENCE.conditions().condition(condition).orElseThrow());
+    }
+
+    private static String term(Body body, String item) {
+        return new Patient(body).sign(item).meaning().term();
+    }
+
+    /** Common practice, no source: one disease of two tracts and the nerves; each sign is owed to one of the three. */
+    @Test
+    void combinedDegenerationOwesEachSignToTheWayThatMakesIt() {
+        Body body = ailing("combined-degeneration");
+        assertThat(term(body, "knee-reflex:right")).isEqualTo("upper-motor-neurone");
+        assertThat(term(body, "ankle-reflex:right")).isEqualTo("reflex-arc-nerve");
+        assertThat(term(body, "plantar-response:right")).isEqualTo("toe-up");
+        assertThat(term(body, "vibration:right@l3-inner-knee")).isEqualTo("feeling-cord");
+        assertThat(term(body, "pin:right@s1-lateral-heel")).isEqualTo("feeling-nerve");
+        assertThat(term(body, "romberg")).isEqualTo("position-cord");
+    }
+
+    /** Common practice, no source: above the lost horn cells the reflexes are lost, below them brisk. */
+    @Test
+    void motorNeuroneDiseaseOwesTheHandToTheHornAndTheLegToTheTract() {
+        Body body = ailing("motor-neurone-disease");
+        assertThat(term(body, "index-finger-abduction:left")).isEqualTo("weak-horn");
+        assertThat(term(body, "knee-reflex:left")).isEqualTo("upper-motor-neurone");
+        assertThat(term(body, "plantar-response:left")).isEqualTo("toe-up");
+    }
+
+    @Test
+    void aMeaningNamesOnlyTheSitesToWhichTheSignIsOwed() {
+        assertThat(new Patient(ailing("combined-degeneration"))
+                        .sign("knee-reflex:right")
+                        .meaning()
+                        .sites())
+                .extracting(Site::structure)
+                .containsOnly("lateral corticospinal tract");
     }
 }
