@@ -51,12 +51,6 @@ class ShippedCasesTest {
                 .toList();
     }
 
-    @Test
-    void thereAreSixPatientsAndOneHealthyPerson() {
-        assertThat(cases().map(ShippedCasesTest::read).map(CaseFile::slug))
-                .containsExactly("apprentice", "ferryman", "gardener", "joiner", "miller", "organist", "postmistress");
-    }
-
     @ParameterizedTest
     @MethodSource("cases")
     void everyCaseIsWithoutProblemAndHasWhatMakesItGood(Path path) {

@@ -264,7 +264,7 @@ class LimbCheckTest {
         Body body = ailing("combined-degeneration");
         assertThat(term(body, "knee-reflex:right")).isEqualTo("upper-motor-neurone");
         assertThat(term(body, "ankle-reflex:right")).isEqualTo("reflex-arc-nerve");
-        assertThat(term(body, "plantar-response:right")).isEqualTo("toe-up");
+        assertThat(term(body, "plantar-response:right")).isEqualTo("upper-motor-neurone");
         assertThat(term(body, "vibration:right@l3-inner-knee")).isEqualTo("feeling-cord");
         assertThat(term(body, "pin:right@s1-lateral-heel")).isEqualTo("feeling-nerve");
         assertThat(term(body, "romberg")).isEqualTo("position-cord");
@@ -276,7 +276,7 @@ class LimbCheckTest {
         Body body = ailing("motor-neurone-disease");
         assertThat(term(body, "index-finger-abduction:left")).isEqualTo("weak-horn");
         assertThat(term(body, "knee-reflex:left")).isEqualTo("upper-motor-neurone");
-        assertThat(term(body, "plantar-response:left")).isEqualTo("toe-up");
+        assertThat(term(body, "plantar-response:left")).isEqualTo("upper-motor-neurone");
     }
 
     @Test

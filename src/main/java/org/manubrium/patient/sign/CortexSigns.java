@@ -59,8 +59,8 @@ final class CortexSigns {
     }
 
     private static boolean told(Body body, Side side) {
-        double whole = Math.min(body.conduction(shape(body, side)), body.conduction(touch(body, side)));
-        return whole >= LimbState.constant(body, "limb.shape-from");
+        return body.conduction(shape(body, side)) >= LimbState.constant(body, "limb.shape-from")
+                && body.conduction(touch(body, side)) >= LimbState.constant(body, "limb.touch-from");
     }
 
     /** Each side is felt alone, and one of them is not when both are touched. */

@@ -12,19 +12,28 @@ import org.manubrium.anatomy.Pathway;
 import org.manubrium.anatomy.Site;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
+import org.manubrium.patient.Phase;
 import org.manubrium.patient.Quantity;
 
 /**
  * One thing hurt among those on which a sign depends: the lesions of one division on the strands that play one part in it,
  * or the shifts of one family of quantities.
  *
- * @param names in which terms may name it: the strands' part, or the quantities, with and without the way they are moved
+ * @param part the strands' part, or the family
+ * @param names in which terms may name it: the part, also as "shocked" while more of it shows as shock than as release; or
+ *     the family and the quantities, with and without the way they are moved
  * @param division in which the lesions lie; blank for quantities
  * @param sites of the lesions; empty for quantities
  * @param quantities that are shifted; empty for lesions
  * @param ways the strands' pathways; empty for quantities
  */
-record Hurt(Set<String> names, String division, Set<Site> sites, Set<String> quantities, List<Pathway> ways) {
+record Hurt(
+        String part,
+        Set<String> names,
+        String division,
+        Set<Site> sites,
+        Set<String> quantities,
+        List<Pathway> ways) {
     private static final double LEAST = 0.05;
 
     /** Everything of these ailments that lies on the strands, or among the quantities. */
@@ -55,10 +64,16 @@ record Hurt(Set<String> names, String division, Set<Site> sites, Set<String> qua
                 .forEach(site -> byDivision
                         .computeIfAbsent(division(alone, site), d -> new LinkedHashSet<>())
                         .add(site));
+        List<Pathway> way = List.of(strand.pathway());
+        Set<String> names = names(alone, strand);
         return byDivision.entrySet().stream()
-                .map(in -> new Hurt(
-                        Set.of(strand.role()), in.getKey(), in.getValue(), Set.of(), List.of(strand.pathway())))
+                .map(in -> new Hurt(strand.role(), names, in.getKey(), in.getValue(), Set.of(), way))
                 .toList();
+    }
+
+    private static Set<String> names(Body alone, Strand strand) {
+        boolean shocked = alone.lost(strand.pathway(), Phase.SHOCK) > alone.lost(strand.pathway(), Phase.RELEASE);
+        return shocked ? Set.of(strand.role(), "shocked " + strand.role()) : Set.of(strand.role());
     }
 
     private static String division(Body body, Site site) {
@@ -77,13 +92,14 @@ record Hurt(Set<String> names, String division, Set<Site> sites, Set<String> qua
                 names.addAll(List.of(family, quantity, (shift > 0 ? "more " : "less ") + quantity));
             }
         }
-        return moved.isEmpty() ? List.of() : List.of(new Hurt(names, "", Set.of(), moved, List.of()));
+        return moved.isEmpty() ? List.of() : List.of(new Hurt(family, names, "", Set.of(), moved, List.of()));
     }
 
     /** Both as one; the first one's division stands for both. */
     Hurt and(Hurt other) {
         return new Hurt(
-                names,
+                part,
+                both(names, other.names),
                 division,
                 both(sites, other.sites),
                 both(quantities, other.quantities),
@@ -114,8 +130,8 @@ record Hurt(Set<String> names, String division, Set<Site> sites, Set<String> qua
 
     /** Those of one part or family together. */
     static List<Hurt> together(List<Hurt> all) {
-        Map<Set<String>, Hurt> found = new LinkedHashMap<>();
-        all.forEach(hurt -> found.merge(hurt.names, hurt, Hurt::and));
+        Map<String, Hurt> found = new LinkedHashMap<>();
+        all.forEach(hurt -> found.merge(hurt.part, hurt, Hurt::and));
         return new ArrayList<>(found.values());
     }
 }

@@ -38,7 +38,7 @@ final class Mending {
         List<Hurt> parts = most(Hurt.together(all));
         return parts.stream()
                 .flatMap(part -> most(all.stream()
-                        .filter(hurt -> hurt.names().equals(part.names()))
+                        .filter(hurt -> hurt.part().equals(part.part()))
                         .toList())
                         .stream())
                 .toList();

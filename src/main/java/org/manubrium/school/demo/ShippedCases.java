@@ -8,8 +8,20 @@ import java.util.List;
 
 /** The cases that come with the programme. */
 public final class ShippedCases {
-    private static final List<String> NAMES =
-            List.of("joiner", "gardener", "organist", "postmistress", "ferryman", "miller", "apprentice");
+    private static final List<String> NAMES = List.of(
+            "calligrapher",
+            "bellringer",
+            "quarryman",
+            "cook",
+            "cellist",
+            "signalman",
+            "joiner",
+            "gardener",
+            "organist",
+            "postmistress",
+            "ferryman",
+            "miller",
+            "apprentice");
 
     private ShippedCases() {}
 
