@@ -23,8 +23,9 @@ public record Ailment(String name, boolean old, List<Lesion> lesions, Map<String
     public Ailment mended(Set<Site> sites, Set<String> quantities) {
         Map<String, Double> left = new HashMap<>(shifts);
         left.keySet().removeAll(quantities);
-        List<Lesion> kept =
-                lesions.stream().filter(lesion -> !sites.contains(lesion.site())).toList();
+        List<Lesion> kept = lesions.stream()
+                .filter(lesion -> !sites.contains(lesion.site()))
+                .toList();
         return new Ailment(name, old, kept, Map.copyOf(left));
     }
 

@@ -26,8 +26,7 @@ class ShippedPatientsTest {
         static Chart of(String slug) {
             try {
                 String text = Files.readString(Path.of("cases", slug + ".yaml"));
-                CaseFile file =
-                        CaseFile.read(text, slug, REFERENCE).caseFile().orElseThrow();
+                CaseFile file = CaseFile.read(text, slug, REFERENCE).caseFile().orElseThrow();
                 Map<String, Sign> found = new HashMap<>();
                 REFERENCE
                         .signs()

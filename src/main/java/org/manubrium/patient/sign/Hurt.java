@@ -28,12 +28,7 @@ import org.manubrium.patient.Quantity;
  * @param ways the strands' pathways; empty for quantities
  */
 record Hurt(
-        String part,
-        Set<String> names,
-        String division,
-        Set<Site> sites,
-        Set<String> quantities,
-        List<Pathway> ways) {
+        String part, Set<String> names, String division, Set<Site> sites, Set<String> quantities, List<Pathway> ways) {
     private static final double LEAST = 0.05;
 
     /** Everything of these ailments that lies on the strands, or among the quantities. */

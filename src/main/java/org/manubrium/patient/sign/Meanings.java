@@ -76,8 +76,8 @@ public final class Meanings {
     /** Where several ailments do the same, taking one away changes nothing: blame each that lies on the way. */
     private static List<Ailment> touching(Body body, List<Strand> strands, Set<String> quantities) {
         return body.ailments().stream()
-                .filter(ailment -> !Hurt.of(body, List.of(ailment), strands, quantities)
-                        .isEmpty())
+                .filter(ailment ->
+                        !Hurt.of(body, List.of(ailment), strands, quantities).isEmpty())
                 .toList();
     }
 

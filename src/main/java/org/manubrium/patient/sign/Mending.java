@@ -38,8 +38,8 @@ final class Mending {
         List<Hurt> parts = most(Hurt.together(all));
         return parts.stream()
                 .flatMap(part -> most(all.stream()
-                        .filter(hurt -> hurt.part().equals(part.part()))
-                        .toList())
+                                .filter(hurt -> hurt.part().equals(part.part()))
+                                .toList())
                         .stream())
                 .toList();
     }
@@ -55,7 +55,10 @@ final class Mending {
 
     private static List<Hurt> most(List<Hurt> all, ToDoubleFunction<Hurt> amount) {
         double[] amounts = all.stream().mapToDouble(amount).toArray();
-        double most = IntStream.range(0, amounts.length).mapToDouble(i -> amounts[i]).max().orElse(0);
+        double most = IntStream.range(0, amounts.length)
+                .mapToDouble(i -> amounts[i])
+                .max()
+                .orElse(0);
         return IntStream.range(0, amounts.length)
                 .filter(i -> most > SAME && amounts[i] >= most - SAME)
                 .mapToObj(all::get)
