@@ -6,10 +6,8 @@ import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
 import { clonus } from "./clonus.js";
 import { cuff } from "./cuff.js";
-import { lids } from "./lids.js";
 import { neckVeins } from "./neck-veins.js";
 import { pulse } from "./pulse.js";
-import { pupils } from "./pupils.js";
 import { resistedMovement } from "./resisted-movement.js";
 import { skinTouch } from "./skin-touch.js";
 import { table } from "./table.js";
@@ -22,8 +20,6 @@ const DRAWINGS = {
   clonus,
   "resisted-movement": resistedMovement,
   "skin-touch": skinTouch,
-  pupils,
-  lids,
   "neck-veins": neckVeins,
   pulse,
   cuff,
@@ -34,7 +30,12 @@ const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");
 const note = (text) => el("p", { class: "quiet not-yet" }, text);
 
 /** Systems whose drawings are brought when one of their manoeuvres is first done, so that the page stays light. */
-const BROUGHT = { chest: () => import("./chest.js") };
+const BROUGHT = {
+  chest: () => import("./chest.js"),
+  eyes: () => import("./eye-signs.js"),
+  face: () => import("./face-signs.js"),
+  mouth: () => import("./mouth-signs.js"),
+};
 
 const brought = new Set();
 

@@ -52,7 +52,7 @@ final class CornealReader implements SignReader {
         return new Appearance(
                 "cornea-touch",
                 List.of(curve(body, touched, Side.RIGHT), curve(body, touched, Side.LEFT)),
-                List.of(),
+                Complexion.of(body),
                 "");
     }
 

@@ -15,18 +15,24 @@ import org.manubrium.patient.Physiology;
 final class CranialPowerReader implements SignReader {
     private static final double OWN = 0.06;
 
+    private static final String EYES = "eye-closure";
+
     /** What moves, in which unit, whether the hand feels it push, and the drawing that shows it. */
-    private record Part(String moves, String unit, boolean pushes, String sign) {}
+    private record Part(String moves, String unit, boolean pushes, String sign) {
+        boolean ofTheFace() {
+            return sign.startsWith("face-");
+        }
+    }
 
     private static final Map<String, Part> PARTS = Map.of(
             "brow", new Part("brow rises by", "mm", false, "face-brow"),
-            "eye-closure", new Part("lids come together by", "mm", false, "face-eyes"),
+            EYES, new Part("lids come together by", "mm", false, "face-eyes"),
             "teeth", new Part("corner of the mouth moves out by", "mm", false, "face-teeth"),
             "cheek", new Part("air held behind the cheek", "%", false, "face-cheeks"),
             "bite", new Part("muscle over the jaw thickens by", "mm", true, "jaw-clench"),
             "tongue", new Part("cheek pushed out by", "mm", true, "tongue-push"),
             "shrug", new Part("shoulder rises by", "mm", true, "shoulders"),
-            "turn", new Part("chin turns by", "degrees", true, "head-turn"));
+            "turn", new Part("chin turns this way by", "degrees", true, "head-turn"));
 
     @Override
     public String name() {
@@ -48,19 +54,34 @@ final class CranialPowerReader implements SignReader {
         }
         List<Appearance.Measure> seen = new ArrayList<>();
         for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-            double most = body.physiology().constant("face.most." + manoeuvre.part());
-            double own = 1 + OWN * body.person().variation().of("face", side);
-            seen.add(new Appearance.Measure(
-                    side.word() + " " + part.moves(),
-                    rounded(most * own * used(body, manoeuvre.part(), side)),
-                    part.unit()));
+            seen.add(moved(body, manoeuvre.part(), part, side));
         }
         if (part.pushes()) {
             double most = body.physiology().constant("face.most.push." + manoeuvre.part());
             double push = most * used(body, manoeuvre.part(), probe.item().side());
             seen.add(new Appearance.Measure("pushes the examiner's hand with", Math.rint(push), "N"));
         }
+        if (part.ofTheFace()) {
+            seen.addAll(new FaceAtRest(body, Side.RIGHT).measures());
+            seen.addAll(new FaceAtRest(body, Side.LEFT).measures());
+        }
+        seen.addAll(Complexion.of(body));
         return new Appearance(part.sign(), List.of(), List.copyOf(seen), "");
+    }
+
+    private static Appearance.Measure moved(Body body, String name, Part part, Side side) {
+        Side moves = name.equals("tongue") ? side.opposite() : side;
+        double amount = rounded(most(body, name, moves) * used(body, name, moves));
+        return new Appearance.Measure(side.word() + " " + part.moves(), amount, part.unit());
+    }
+
+    /** Lids come together from as far as they stand open; everything else has a range of its own. */
+    private static double most(Body body, String name, Side side) {
+        if (name.equals(EYES)) {
+            return new FaceAtRest(body, side).lids();
+        }
+        double own = 1 + OWN * body.person().variation().of("face", side);
+        return body.physiology().constant("face.most." + name) * own;
     }
 
     /** A little weakness does not show: what is seen is full from where no weakness would be read. */

@@ -53,6 +53,11 @@ record Feature(String label, String unit, double scale, Amount amount, Optional<
         return new Feature(label, unit, scale, amount, Optional.of(new Code(level, limit)), false);
     }
 
+    /** The same, seen beside what is read. */
+    Feature onlyDrawn() {
+        return drawn(label, unit, scale, amount);
+    }
+
     Feature hiding() {
         return new Feature(label, unit, scale, amount, code, true);
     }

@@ -14,6 +14,26 @@ final class FundusLooks {
     private static final double PERCENT = 100;
     private static final Look.Paths MEDIA = (body, eye) -> List.of(media(body, eye));
 
+    /** A swollen disc is in focus with so many dioptres more than the retina, for each stage. */
+    private static final double DIOPTRES = 1;
+
+    /** What can be seen, the most telling of each part first. */
+    private static final List<Feature> SEEN = List.of(
+            read("edge stands out by", "dioptres", DIOPTRES, new Swelling(), "blurred", "fundus.seen.swelling"),
+            read("paler than a usual rim by", "%", PERCENT, new Pallor(), "pale", "fundus.seen.pale"),
+            read("tufts of fine vessels", "tufts", 1, of("new-vessels"), "new-vessels", "fundus.seen.new-vessels"),
+            read("arteries thinner by", "%", PERCENT, of("narrow"), "threads", "fundus.seen.threads"),
+            read("veins wider by", "%", PERCENT, of("engorged"), "engorged", "fundus.seen.engorged"),
+            read("veins vanish under arteries at", "crossings", 1, of("nipping"), "nipped", "fundus.seen.nipping"),
+            read("retina whitened by", "%", PERCENT, of("milky"), "red-spot", "fundus.seen.milky"),
+            read("macula dark or grey over", "%", PERCENT, of("macula-bleed"), "bleed", "fundus.seen.macula-bleed"),
+            read("sharp yellow specks at the macula", "specks", 1, of("macula-exudate"), "exudates", "fundus.seen.macula-exudate"),
+            read("soft pale dots at the macula", "dots", 1, of("drusen"), "spots", "fundus.seen.drusen"),
+            read("red streaks along the fibres", "streaks", 1, of("flames"), "flames", "fundus.seen.flames"),
+            read("round red marks", "marks", 1, of("dots"), "dots", "fundus.seen.dots"),
+            read("white patches, edges soft", "patches", 1, of("cotton"), "cotton", "fundus.seen.cotton"),
+            read("yellow specks, edges sharp", "specks", 1, of("exudate"), "hard", "fundus.seen.exudate"));
+
     private FundusLooks() {}
 
     static Map<String, Look> all() {
@@ -85,20 +105,17 @@ final class FundusLooks {
         }
     }
 
-    /** The disc is seen whole, whatever is asked of it: {@code asked} is what decides, the rest is drawn. */
-    private static Look disc(String usual, List<Feature> asked) {
+    /**
+     * The back of the eye is seen whole, whatever is asked of it: only the features with these levels decide what is read,
+     * the rest is drawn.
+     */
+    private static Look look(String sign, String usual, Look.Paths paths, String... levels) {
+        List<String> asked = List.of(levels);
         List<Feature> seen = new ArrayList<>(List.of(clouded()));
-        seen.add(one(asked, drawn("edge stands out by", "stages", 1, new Swelling())));
-        seen.add(one(asked, drawn("paler than a usual rim by", "%", PERCENT, new Pallor())));
+        SEEN.forEach(feature -> seen.add(
+                asked.contains(feature.code().orElseThrow().level()) ? feature : feature.onlyDrawn()));
         seen.add(drawn("cup is so much of the height of the disc", "%", PERCENT, of("cup")));
-        return new Look("optic-disc", usual, List.copyOf(seen), FundusLooks::discPaths);
-    }
-
-    private static Feature one(List<Feature> asked, Feature drawn) {
-        return asked.stream()
-                .filter(feature -> feature.label().equals(drawn.label()))
-                .findFirst()
-                .orElse(drawn);
+        return new Look(sign, usual, List.copyOf(seen), paths);
     }
 
     private static List<Strand> discPaths(Body body, Side eye) {
@@ -107,96 +124,30 @@ final class FundusLooks {
 
     /** The disc as it is seen by whoever measures its cup. */
     static Look cup() {
-        return disc("usual", List.of());
+        return look("optic-disc", "usual", FundusLooks::discPaths);
     }
 
     private static Look margin() {
-        return disc(
-                "sharp",
-                List.of(read("edge stands out by", "stages", 1, new Swelling(), "blurred", "fundus.seen.swelling")));
+        return look("optic-disc", "sharp", FundusLooks::discPaths, "blurred");
     }
 
     private static Look colour() {
-        return disc(
-                "pink",
-                List.of(read("paler than a usual rim by", "%", PERCENT, new Pallor(), "pale", "fundus.seen.pale")));
+        return look("optic-disc", "pink", FundusLooks::discPaths, "pale");
     }
 
     private static Look vessels() {
-        return new Look(
-                "retinal-vessels",
-                "usual",
-                List.of(
-                        clouded(),
-                        read(
-                                "tufts of fine vessels",
-                                "tufts",
-                                1,
-                                of("new-vessels"),
-                                "new-vessels",
-                                "fundus.seen.new-vessels"),
-                        read("arteries thinner by", "%", PERCENT, of("narrow"), "threads", "fundus.seen.threads"),
-                        read("veins wider by", "%", PERCENT, of("engorged"), "engorged", "fundus.seen.engorged"),
-                        read(
-                                "veins vanish under arteries at",
-                                "crossings",
-                                1,
-                                of("nipping"),
-                                "nipped",
-                                "fundus.seen.nipping")),
-                MEDIA);
+        return look("retinal-vessels", "usual", MEDIA, "new-vessels", "threads", "engorged", "nipped");
     }
 
     private static Look macula() {
-        return new Look(
-                "macula",
-                "usual",
-                List.of(
-                        clouded(),
-                        read("retina whitened by", "%", PERCENT, of("milky"), "red-spot", "fundus.seen.milky"),
-                        read(
-                                "dark or grey over",
-                                "%",
-                                PERCENT,
-                                of("macula-bleed"),
-                                "bleed",
-                                "fundus.seen.macula-bleed"),
-                        read(
-                                "sharp yellow specks",
-                                "specks",
-                                1,
-                                of("macula-exudate"),
-                                "exudates",
-                                "fundus.seen.macula-exudate"),
-                        read("soft pale dots", "dots", 1, of("drusen"), "spots", "fundus.seen.drusen")),
-                MEDIA);
+        return look("macula", "usual", MEDIA, "red-spot", "bleed", "exudates", "spots");
     }
 
     private static Look haemorrhages() {
-        return new Look(
-                "retina-red",
-                "none",
-                List.of(
-                        clouded(),
-                        read(
-                                "red streaks along the fibres",
-                                "streaks",
-                                1,
-                                of("flames"),
-                                "flames",
-                                "fundus.seen.flames"),
-                        read("round red marks", "marks", 1, of("dots"), "dots", "fundus.seen.dots")),
-                MEDIA);
+        return look("retina-red", "none", MEDIA, "flames", "dots");
     }
 
     private static Look patches() {
-        return new Look(
-                "retina-white",
-                "none",
-                List.of(
-                        clouded(),
-                        read("white patches, edges soft", "patches", 1, of("cotton"), "cotton", "fundus.seen.cotton"),
-                        read("yellow specks, edges sharp", "specks", 1, of("exudate"), "hard", "fundus.seen.exudate")),
-                MEDIA);
+        return look("retina-white", "none", MEDIA, "cotton", "hard");
     }
 }

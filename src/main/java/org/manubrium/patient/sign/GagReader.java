@@ -1,5 +1,6 @@
 package org.manubrium.patient.sign;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.manubrium.anatomy.Pathway;
 import org.manubrium.anatomy.Side;
@@ -24,14 +25,15 @@ final class GagReader implements SignReader {
     }
 
     private static double answer(Body body, Side touched) {
+        return (pulled(body, touched, Side.RIGHT) + pulled(body, touched, Side.LEFT)) / 2;
+    }
+
+    /** How far one half of the palate answers, 0..1. */
+    private static double pulled(Body body, Side touched, Side half) {
         if (body.person().variation().of("gag") > body.physiology().constant("gag.none")) {
             return 0;
         }
-        double out = 0;
-        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-            out += body.conduction(CranialMotor.lower(body, "palate", side)) / 2;
-        }
-        return body.conduction(inward(body, touched)) * out;
+        return body.conduction(inward(body, touched)) * body.conduction(CranialMotor.lower(body, "palate", half));
     }
 
     private static Pathway inward(Body body, Side side) {
@@ -40,9 +42,17 @@ final class GagReader implements SignReader {
 
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
-        double rise = Math.round(RISE_MM * answer(body, probe.item().side()));
-        return new Appearance(
-                "throat-touch", List.of(), List.of(new Appearance.Measure("palate drawn up by", rise, "mm")), "");
+        Side touched = probe.item().side();
+        List<Appearance.Measure> seen = new ArrayList<>();
+        seen.add(measure("palate drawn up by", answer(body, touched)));
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            seen.add(measure(side.word() + " arch drawn up by", pulled(body, touched, side)));
+        }
+        return new Appearance("throat-touch", List.of(), List.copyOf(seen), "");
+    }
+
+    private static Appearance.Measure measure(String label, double share) {
+        return new Appearance.Measure(label, Math.round(RISE_MM * share), "mm");
     }
 
     @Override

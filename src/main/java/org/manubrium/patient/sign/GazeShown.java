@@ -10,7 +10,7 @@ import org.manubrium.patient.Body;
 /** Both eyes following a finger from straight ahead to one end of the gaze, and what the patient sees there. */
 final class GazeShown {
     private static final double STEP_MS = 25;
-    private static final int SAMPLES = 60;
+    private static final int SAMPLES = 120;
     private static final double BEATS_A_SECOND = 2.5;
 
     private final Body body;
@@ -23,10 +23,12 @@ final class GazeShown {
     }
 
     Appearance show() {
+        List<Appearance.Measure> seen = new ArrayList<>(List.of(lid(Side.RIGHT), lid(Side.LEFT)));
+        seen.addAll(Complexion.of(body));
         return new Appearance(
                 "eye-movement",
                 List.of(across(Side.RIGHT), up(Side.RIGHT), across(Side.LEFT), up(Side.LEFT)),
-                List.of(lid(Side.RIGHT), lid(Side.LEFT)),
+                List.copyOf(seen),
                 body.physiology().saying("double", doubled()));
     }
 

@@ -40,7 +40,7 @@ final class LidFatigueReader implements SignReader {
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         return new Appearance(
-                "lids-looking-up", List.of(curve(body, Side.RIGHT), curve(body, Side.LEFT)), List.of(), "");
+                "lids-looking-up", List.of(curve(body, Side.RIGHT), curve(body, Side.LEFT)), Complexion.of(body), "");
     }
 
     private static Appearance.Curve curve(Body body, Side eye) {

@@ -65,7 +65,8 @@ final class MouthLooks {
                 (body, side) -> List.of(new Strand("tongue-denervated", nerve(body, side))));
     }
 
-    private static double furrow(Body body, Side side) {
+    /** Millimetres by which a half without its nerve has sunk. */
+    static double furrow(Body body, Side side) {
         double days = body.physiology().constant("wasting.days");
         return body.physiology().constant("wasting.depth") * Wasting.lost(body, nerve(body, side), days);
     }

@@ -69,13 +69,26 @@ final class SwerveReader implements SignReader {
         Part part = part(manoeuvre.part());
         double far = body.physiology().constant("swerve.far." + manoeuvre.part()) * mean(body, manoeuvre.part());
         double right = toTheRight(body, manoeuvre.part()) * Math.min(1, 2 * mean(body, manoeuvre.part()));
-        return new Appearance(
-                part.sign(),
-                List.of(),
-                List.of(
-                        new Appearance.Measure(part.moves(), rounded(far), "mm"),
-                        new Appearance.Measure(part.lies(), rounded(right), "mm")),
-                "");
+        List<Appearance.Measure> seen = new ArrayList<>();
+        seen.add(new Appearance.Measure(part.moves(), rounded(far), "mm"));
+        seen.add(new Appearance.Measure(part.lies(), rounded(right), "mm"));
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            seen.addAll(half(body, manoeuvre.part(), side));
+        }
+        return new Appearance(part.sign(), List.of(), List.copyOf(seen), "");
+    }
+
+    /** What is seen of one half by itself. */
+    private static List<Appearance.Measure> half(Body body, String part, Side side) {
+        return switch (part) {
+            case "palate" -> List.of(new Appearance.Measure(
+                    side.word() + " arch rises by",
+                    rounded(body.physiology().constant("swerve.far.palate") * CranialMotor.strength(body, part, side)),
+                    "mm"));
+            case "tongue" -> List.of(new Appearance.Measure(
+                    side.word() + " half has sunk by", rounded(MouthLooks.furrow(body, side)), "mm"));
+            default -> List.of();
+        };
     }
 
     private static double rounded(double amount) {
