@@ -72,6 +72,6 @@ export class Line {
     if (name === this.#drawn) return;
     const fresh = this.#drawn !== "" && seen.length > 0;
     this.#drawn = name;
-    showSign(this.sign, { manoeuvre: this.manoeuvre, probes: seen, waiting, fresh: fresh ? seen.at(-1) : undefined });
+    showSign(this.sign, { manoeuvre: this.manoeuvre, probes: seen, waiting, fresh: fresh ? seen.at(-1) : undefined, again: (side, place) => this.technique.again(side, place) });
   }
 }

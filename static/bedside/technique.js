@@ -73,6 +73,16 @@ export class Technique {
     this.probe(side, this.#place, { ...this.#technique });
   }
 
+  /** Does it once more at a point chosen in the drawing, if it can be done now. */
+  again(side, place) {
+    const button = this.buttons.find((one) => one.side === side)?.node;
+    if (!button || this.doing.hidden || this.node.disabled) return;
+    this.#place = place;
+    const select = this.doing.querySelector(".point select");
+    if (select) select.value = place;
+    this.#do(side, button);
+  }
+
   #moves(move) {
     const names = this.manoeuvre.positions.map((id) => [id, nameIn(this.positions, id)]);
     return [

@@ -1,6 +1,7 @@
 // Which drawing shows which sign. A drawing is a function (host, view) => text: it draws into the host and returns what
 // is seen as a sentence made of numbers and the patient's words, for those who listen.
-// view: {manoeuvre, probes (answered, in order of time), fresh (the probe to play, or undefined), still (no motion)}
+// view: {manoeuvre, probes (answered, in order of time), fresh (the probe to play, or undefined), still (no motion),
+//        again (side, place) => does it once more at another point}
 
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
@@ -35,6 +36,8 @@ const BROUGHT = {
   eyes: () => import("./eye-signs.js"),
   face: () => import("./face-signs.js"),
   mouth: () => import("./mouth-signs.js"),
+  ears: () => import("./ear-signs.js"),
+  "other cranial nerves": () => import("./nerve-signs.js"),
 };
 
 const brought = new Set();
@@ -50,7 +53,7 @@ async function bring(system, host, view) {
 
 /** Draws what the probes of one line showed, and says what is new. */
 export function showSign(host, view) {
-  const { manoeuvre, probes, waiting, fresh } = view;
+  const { manoeuvre, probes, waiting, fresh, again } = view;
   if (BROUGHT[manoeuvre.system] && !brought.has(manoeuvre.system)) {
     bring(manoeuvre.system, host, view);
     return;
@@ -58,7 +61,7 @@ export function showSign(host, view) {
   put(host);
   if (probes.length) {
     const drawing = DRAWINGS[probes.at(-1).shown.sign] ?? table;
-    const text = drawing(host, { manoeuvre, probes, fresh, still: withoutMotion.matches });
+    const text = drawing(host, { manoeuvre, probes, fresh, still: withoutMotion.matches, again });
     host.append(el("p", { class: "heard" }, text));
     if (fresh) announce(text);
   }

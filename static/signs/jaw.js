@@ -32,7 +32,7 @@ export function jawOpen(host, { probes, fresh, still }) {
   const [opens, right] = [seen(probe, OPENS), seen(probe, RIGHT)];
   const gap = svg("path", { class: "mouth-dark" });
   const lower = svg("g", { class: "lower-teeth" },
-    svg("path", { class: "tooth", d: row(LOWER_WIDTHS, 9, 1) }), svg("path", { class: "mid-mark", d: "M0 -3V12" }));
+    svg("path", { class: "tooth", d: row(LOWER_WIDTHS, 7, 1) }), svg("path", { class: "mid-mark", d: "M0 -3V12" }));
   const lips = svg("path", { class: "mouth-lips" });
   const plumb = svg("path", { class: "gauge-edge" });
   const marks = svg("g", {}, svg("path", { class: "gauge", d: `M-12 0H12${scaleMarks}` }),
@@ -55,7 +55,7 @@ export function jawOpen(host, { probes, fresh, still }) {
 }
 
 // The lower half of a face from the side, looking to the right; the jaw hangs from its joint and is tapped on the chin.
-const SKULL = "M34 172C36 150 34 132 28 112C18 84 16 40 26 4M108 4C112 18 108 26 112 34C120 46 128 54 128 59C126 65 116 63 113 66C117 71 120 76 114 80C98 84 80 82 62 84C70 106 70 140 76 172";
+const SKULL = "M34 172C36 150 34 132 28 112C18 84 16 40 26 -8H108C112 14 108 26 112 34C120 46 128 54 128 59C126 65 116 63 113 66C117 71 120 76 114 80C98 84 80 82 62 84C70 106 70 140 76 172";
 const JAW = "M46 58C46 78 48 94 56 108C66 124 94 136 116 128C124 124 122 112 117 106C122 100 120 93 113 91C98 92 80 92 64 84C62 76 62 68 61 58A8 8 0 0 0 46 58Z";
 const SIDE = { rest: SKULL, moving: JAW, joint: [53, 60], turn: -1, tap: [121, 122], strike: 100, handle: -1 };
 

@@ -13,8 +13,7 @@ function soft(right, left, uvula) {
   const mid = REST + 1 - (right + left) / 2;
   return {
     velum: `M-29 -4C-27 -20 -12 -25 0 -24C12 -25 27 -20 29 -4L27 20C24 ${l + 8} 22 ${l} 15 ${l - 2}C9 ${l - 3} 5 ${mid - 2} 0 ${mid}C-5 ${mid - 2} -9 ${r - 3} -15 ${r - 2}C-22 ${r} -24 ${r + 8} -27 20Z`,
-    uvula: `M${-3 + uvula * 0.4} ${mid - 2}C${-3 + uvula * 0.8} ${mid + 5} ${-2.6 + uvula} ${mid + 9} ${uvula} ${mid + 10}C${2.6 + uvula} ${mid + 9} ${3 + uvula * 0.8} ${mid + 5} ${3 + uvula * 0.4} ${mid - 2}Z`,
-    tip: mid + 10,
+    uvula: `M${-3 + uvula * 0.4} ${mid - 2}C${-3 + uvula * 0.8} ${mid + 5} ${-2.6 + uvula} ${mid + 9} ${uvula} ${mid + 10}C${2.6 + uvula} ${mid + 9} ${3 + uvula * 0.8} ${mid + 5} ${3 + uvula * 0.4} ${mid - 2}Z`
   };
 }
 
@@ -35,7 +34,6 @@ class Palate {
     const drawn = soft(right, left, uvula);
     this.velum.setAttribute("d", drawn.velum);
     this.uvula.setAttribute("d", drawn.uvula);
-    this.uvula.setAttribute("data-tip", uvula.toFixed(2));
   }
 
   touch(side) {

@@ -35,7 +35,6 @@ export function tongueOut(host, { probes, fresh, still }) {
   acted(host, (share) => {
     const [length, lean] = [far * share, aside * share];
     body.setAttribute("d", outside(length, lean, right, left));
-    body.setAttribute("data-tip", lean.toFixed(2));
     middle.setAttribute("d", `M0 10C${lean * 0.1} ${10 + length * 0.4} ${lean * 0.6} ${10 + length * 0.6} ${lean * 0.9} ${6 + length * 0.9}`);
     for (const [index, one] of [[0, right], [1, left]]) {
       sunk[index].setAttribute("d", furrows(index ? 1 : -1, one, lean, length));

@@ -25,14 +25,22 @@ final class CranialPowerReader implements SignReader {
     }
 
     private static final Map<String, Part> PARTS = Map.of(
-            "brow", new Part("brow rises by", "mm", false, "face-brow"),
-            EYES, new Part("lids come together by", "mm", false, "face-eyes"),
-            "teeth", new Part("corner of the mouth moves out by", "mm", false, "face-teeth"),
-            "cheek", new Part("air held behind the cheek", "%", false, "face-cheeks"),
-            "bite", new Part("muscle over the jaw thickens by", "mm", true, "jaw-clench"),
-            "tongue", new Part("cheek pushed out by", "mm", true, "tongue-push"),
-            "shrug", new Part("shoulder rises by", "mm", true, "shoulders"),
-            "turn", new Part("chin turns this way by", "degrees", true, "head-turn"));
+            "brow",
+            new Part("brow rises by", "mm", false, "face-brow"),
+            EYES,
+            new Part("lids come together by", "mm", false, "face-eyes"),
+            "teeth",
+            new Part("corner of the mouth moves out by", "mm", false, "face-teeth"),
+            "cheek",
+            new Part("air held behind the cheek", "%", false, "face-cheeks"),
+            "bite",
+            new Part("muscle over the jaw thickens by", "mm", true, "jaw-clench"),
+            "tongue",
+            new Part("cheek pushed out by", "mm", true, "tongue-push"),
+            "shrug",
+            new Part("shoulder rises by", "mm", true, "shoulders"),
+            "turn",
+            new Part("chin turns this way by", "degrees", true, "head-turn"));
 
     @Override
     public String name() {

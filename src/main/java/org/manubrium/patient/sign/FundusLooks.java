@@ -27,7 +27,13 @@ final class FundusLooks {
             read("veins vanish under arteries at", "crossings", 1, of("nipping"), "nipped", "fundus.seen.nipping"),
             read("retina whitened by", "%", PERCENT, of("milky"), "red-spot", "fundus.seen.milky"),
             read("macula dark or grey over", "%", PERCENT, of("macula-bleed"), "bleed", "fundus.seen.macula-bleed"),
-            read("sharp yellow specks at the macula", "specks", 1, of("macula-exudate"), "exudates", "fundus.seen.macula-exudate"),
+            read(
+                    "sharp yellow specks at the macula",
+                    "specks",
+                    1,
+                    of("macula-exudate"),
+                    "exudates",
+                    "fundus.seen.macula-exudate"),
             read("soft pale dots at the macula", "dots", 1, of("drusen"), "spots", "fundus.seen.drusen"),
             read("red streaks along the fibres", "streaks", 1, of("flames"), "flames", "fundus.seen.flames"),
             read("round red marks", "marks", 1, of("dots"), "dots", "fundus.seen.dots"),
@@ -112,8 +118,8 @@ final class FundusLooks {
     private static Look look(String sign, String usual, Look.Paths paths, String... levels) {
         List<String> asked = List.of(levels);
         List<Feature> seen = new ArrayList<>(List.of(clouded()));
-        SEEN.forEach(feature -> seen.add(
-                asked.contains(feature.code().orElseThrow().level()) ? feature : feature.onlyDrawn()));
+        SEEN.forEach(feature ->
+                seen.add(asked.contains(feature.code().orElseThrow().level()) ? feature : feature.onlyDrawn()));
         seen.add(drawn("cup is so much of the height of the disc", "%", PERCENT, of("cup")));
         return new Look(sign, usual, List.copyOf(seen), paths);
     }

@@ -15,7 +15,8 @@ final class NearShown {
     private NearShown() {}
 
     static Appearance of(Body body) {
-        return new Appearance("eyes-near", List.of(curve(body, Side.RIGHT), curve(body, Side.LEFT)), Complexion.of(body), "");
+        return new Appearance(
+                "eyes-near", List.of(curve(body, Side.RIGHT), curve(body, Side.LEFT)), Complexion.of(body), "");
     }
 
     private static Appearance.Curve curve(Body body, Side eye) {

@@ -81,12 +81,15 @@ final class SwerveReader implements SignReader {
     /** What is seen of one half by itself. */
     private static List<Appearance.Measure> half(Body body, String part, Side side) {
         return switch (part) {
-            case "palate" -> List.of(new Appearance.Measure(
-                    side.word() + " arch rises by",
-                    rounded(body.physiology().constant("swerve.far.palate") * CranialMotor.strength(body, part, side)),
-                    "mm"));
-            case "tongue" -> List.of(new Appearance.Measure(
-                    side.word() + " half has sunk by", rounded(MouthLooks.furrow(body, side)), "mm"));
+            case "palate" ->
+                List.of(new Appearance.Measure(
+                        side.word() + " arch rises by",
+                        rounded(body.physiology().constant("swerve.far.palate")
+                                * CranialMotor.strength(body, part, side)),
+                        "mm"));
+            case "tongue" ->
+                List.of(new Appearance.Measure(
+                        side.word() + " half has sunk by", rounded(MouthLooks.furrow(body, side)), "mm"));
             default -> List.of();
         };
     }

@@ -1,0 +1,133 @@
+package org.manubrium.patient.sign;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.manubrium.Chromium;
+import org.manubrium.TestServer;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Item;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Place;
+
+/** A page of the real server in a real browser on which signs are drawn as at the bedside, and read off again. */
+final class DrawingBoard implements AutoCloseable {
+    private static final String DRAW = """
+            const [module, manoeuvre, probes, still] = arguments;
+            const done = arguments[arguments.length - 1];
+            document.getElementById("board")?.remove();
+            const board = document.createElement("div");
+            board.id = "board";
+            document.body.append(board);
+            import("/static/signs/" + module).then(({ drawings }) => {
+              const given = JSON.parse(probes);
+              const draw = drawings[given.at(-1).shown.sign];
+              done(draw(board, { manoeuvre: JSON.parse(manoeuvre), probes: given, still }));
+            }).catch((problem) => done("!" + problem.stack));
+            """;
+    private static final Map<String, String> MODULES = Map.of(
+            "eyes", "eye-signs.js",
+            "face", "face-signs.js",
+            "mouth", "mouth-signs.js",
+            "ears", "ear-signs.js",
+            "other cranial nerves", "nerve-signs.js");
+
+    private final TestServer server = TestServer.start();
+    private final Chromium chromium = Chromium.open(1280, 900);
+
+    DrawingBoard() {
+        chromium.driver().get(server.address("/sign-in").toString());
+    }
+
+    static List<Manoeuvre> manoeuvres() {
+        return Bedside.REFERENCE.examination().manoeuvres().stream()
+                .filter(manoeuvre -> MODULES.containsKey(manoeuvre.system()))
+                .toList();
+    }
+
+    /** Draws every side and point of a manoeuvre as stills; returns the sentence. */
+    String draw(Bedside patient, String manoeuvre) {
+        List<String> items = Examination.items(Bedside.manoeuvre(manoeuvre)).stream()
+                .map(Item::toString)
+                .toList();
+        return draw(patient, manoeuvre, items, true);
+    }
+
+    /** Draws these items, one after the other; returns the sentence. */
+    String draw(Bedside patient, String manoeuvre, List<String> items, boolean still) {
+        Manoeuvre drawn = Bedside.manoeuvre(manoeuvre);
+        List<Map<String, Object>> probes = new ArrayList<>();
+        for (String text : items) {
+            Item item = Bedside.item(text);
+            Map<String, Object> probe = new LinkedHashMap<>();
+            probe.put("side", item.side().word());
+            probe.put("place", item.place());
+            probe.put("technique", Map.of());
+            probe.put("shown", patient.show(text, Map.of()));
+            probes.add(probe);
+        }
+        String said = String.valueOf(chromium.driver()
+                .executeAsyncScript(
+                        DRAW,
+                        Objects.requireNonNull(MODULES.get(drawn.system())),
+                        json(Map.of(
+                                "id", drawn.id(),
+                                "name", drawn.name(),
+                                "places",
+                                        drawn.places().stream()
+                                                .map(DrawingBoard::place)
+                                                .toList())),
+                        json(probes),
+                        still));
+        if (said.startsWith("!")) {
+            throw new AssertionError(manoeuvre + " " + said);
+        }
+        return said;
+    }
+
+    private static Map<String, String> place(Place place) {
+        return Map.of("id", place.id(), "name", place.name());
+    }
+
+    private static String json(Object value) {
+        try {
+            return new ObjectMapper().writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Reads a number off the board by a script with {@code board} in it. */
+    double number(String script) {
+        return ((Number) read(script)).doubleValue();
+    }
+
+    String text(String script) {
+        return String.valueOf(read(script));
+    }
+
+    Object read(String script) {
+        return Objects.requireNonNull(
+                chromium.driver().executeScript("const board = document.getElementById('board'); " + script), script);
+    }
+
+    Object run(String script, Object... with) {
+        return Objects.requireNonNull(chromium.driver().executeAsyncScript(script, with));
+    }
+
+    /** Every element in order, as its name and its classes. */
+    String shape() {
+        return text("return [...board.querySelectorAll('*')].map(e =>"
+                + " e.tagName.toLowerCase() + '.' + (e.getAttribute('class') ?? '')).join(' ')");
+    }
+
+    @Override
+    public void close() {
+        chromium.close();
+        server.close();
+    }
+}
