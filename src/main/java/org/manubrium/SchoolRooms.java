@@ -3,12 +3,15 @@ package org.manubrium;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.manubrium.casefile.CaseKeys;
 import org.manubrium.exchange.KeyJson;
 import org.manubrium.marking.convention.Conventions;
 import org.manubrium.school.account.Accounts;
 import org.manubrium.school.account.PasswordLinks;
 import org.manubrium.school.account.Sessions;
+import org.manubrium.school.bedside.Choices;
+import org.manubrium.school.bedside.TabledChoices;
 import org.manubrium.school.casedesk.CaseCheck;
 import org.manubrium.school.casedesk.CasesInUse;
 import org.manubrium.school.casedesk.Drafts;
@@ -18,6 +21,7 @@ import org.manubrium.school.cohort.Invitations;
 import org.manubrium.school.cohort.Rosters;
 import org.manubrium.school.cohort.SetWork;
 import org.manubrium.school.review.Reviews;
+import org.manubrium.school.signdesk.SignDesk;
 import org.manubrium.security.Passwords;
 import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
@@ -32,6 +36,7 @@ import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
 import org.manubrium.web.educator.DraftView;
 import org.manubrium.web.educator.KeyPages;
+import org.manubrium.web.educator.SignPages;
 import org.manubrium.web.review.AttemptPage;
 import org.manubrium.web.review.CsvPages;
 import org.manubrium.web.review.LeaderboardPage;
@@ -72,6 +77,7 @@ final class SchoolRooms {
                 new CasePages(view, drafts, cases, moments),
                 new DraftPages(view, new DraftView(view, check, cases, moments), drafts, cases),
                 new KeyPages(view, cases, marking.keys(), marking.remarkings(), cohorts, moments),
+                new SignPages(view, new SignDesk(reference), choices(reference)),
                 new CohortPages(view, page, cohorts),
                 new RosterPages(view, page, rosters, invitations, shell.addresses()),
                 new SetWorkPages(page, work, moments),
@@ -87,6 +93,11 @@ final class SchoolRooms {
     static CaseCheck check(Reference reference) {
         CaseKeys keys = new CaseKeys(reference);
         return new CaseCheck(reference, file -> KeyJson.write(keys.of(file)));
+    }
+
+    /** What can be done, each sign on its own scale. */
+    private static Choices choices(Reference reference) {
+        return new TabledChoices(reference, (convention, quantity) -> Optional.empty()).under("");
     }
 
     static List<Convention> conventions(Reference reference) {

@@ -69,6 +69,8 @@ public final class Routes {
 
     private void cases(RoutesConfig routes) {
         routes.get("/educator", school.cases()::desk, EDUCATOR);
+        routes.get("/educator/signs", school.signs()::list, EDUCATOR);
+        routes.get("/educator/signs/{manoeuvre}", school.signs()::show, EDUCATOR);
         routes.get("/educator/versions/{version}", school.cases()::version, EDUCATOR);
         routes.post("/educator/versions/{version}/try", school.cases()::tryOut, EDUCATOR);
         routes.post("/educator/versions/{version}/revise", school.cases()::revise, EDUCATOR);

@@ -8,6 +8,7 @@ import org.manubrium.web.cohort.SetWorkPages;
 import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
 import org.manubrium.web.educator.KeyPages;
+import org.manubrium.web.educator.SignPages;
 import org.manubrium.web.review.AttemptPage;
 import org.manubrium.web.review.CsvPages;
 import org.manubrium.web.review.LeaderboardPage;
@@ -18,6 +19,7 @@ public record SchoolPages(
         CasePages cases,
         DraftPages drafts,
         KeyPages keys,
+        SignPages signs,
         CohortPages cohorts,
         RosterPages rosters,
         SetWorkPages work,

@@ -48,6 +48,7 @@ class AccessibilityTest {
         String cohort =
                 Trials.location(desk.post("/educator/cohorts", Map.of("name", "Autumn", "convention", "alder")));
         pages.addAll(List.of("/student", open, marked + "/debrief", "/educator", "/educator/drafts/new", faulty));
+        pages.addAll(List.of("/educator/signs", "/educator/signs/knee-reflex?with=root-compression%7CL4"));
         pages.addAll(List.of("/educator/cohorts", cohort, "/reviewer", cohort.replace("/educator", "/reviewer")));
         pages.addAll(List.of("/account/password", "/no-such-page"));
         signIn();

@@ -13,7 +13,7 @@ import org.manubrium.examination.Scale;
 import org.manubrium.school.bedside.Choices;
 
 /** What can be done and answered, as the browser reads it. The same for every patient of a cohort. */
-final class ChoicesJson {
+public final class ChoicesJson {
     private ChoicesJson() {}
 
     static Map<String, Object> of(Choices choices) {
@@ -38,7 +38,8 @@ final class ChoicesJson {
         return json;
     }
 
-    private static Map<String, Object> manoeuvre(Manoeuvre manoeuvre, Choices choices) {
+    /** One manoeuvre as the drawings and the technique of the bedside read it. */
+    public static Map<String, Object> manoeuvre(Manoeuvre manoeuvre, Choices choices) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", manoeuvre.id());
         json.put("name", manoeuvre.name());
