@@ -12,6 +12,7 @@ public final class Readers {
         List<SignReader> all = new ArrayList<>(others(examination));
         all.addAll(ChestReaders.all(examination));
         all.addAll(TrunkReader.all(examination));
+        all.addAll(HeartReaders.all(examination));
         return List.copyOf(all);
     }
 
