@@ -158,6 +158,14 @@ public record Heart(Body body, Pressures arteries, Load load) {
         return number("tricuspid.area") * (1 - number("tricuspid.narrowing") * of("tricuspid-stenosis"));
     }
 
+    /** The tricuspid ring widens, and leaks, where the right ventricle fails or works against a high pressure. */
+    double tricuspidLeak() {
+        double fails = (1 - of("right-heart-reserve"))
+                * rise(of("right-atrial-pressure"), number("s3.right-from"), number("s3.right-to"));
+        double works = rise(of("pulmonary-pressure"), number("tricuspid.works-from"), number("tricuspid.works-to"));
+        return Math.min(1, of("tricuspid-leak") + number("tricuspid.widened") * Math.max(fails, works));
+    }
+
     /** When in systole slack leaflets give way, as a share of it: the smaller the ventricle, the earlier. */
     public double giveWay() {
         double at = number("prolapse.at") + number("prolapse.by-size") * (load.size() - 1);

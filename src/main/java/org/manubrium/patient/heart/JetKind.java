@@ -17,7 +17,7 @@ public enum JetKind {
     PULMONARY_OUT(Timing.EJECTION, "pulmonary-valve-area", "atrial-shunt", "output-demand", "thyroid-state"),
     COARCTATION(Timing.EJECTION, "aortic-coarctation"),
     MITRAL_LEAK(Timing.LEAK, "mitral-leak", "mitral-slack"),
-    TRICUSPID_LEAK(Timing.LEAK, "tricuspid-leak", "pulmonary-pressure"),
+    TRICUSPID_LEAK(Timing.LEAK, "tricuspid-leak", "right-heart-reserve", "pulmonary-pressure"),
     VENTRICULAR_DEFECT(Timing.LEAK, "ventricular-defect"),
     AORTIC_LEAK(Timing.AFTER_SECOND, "aortic-leak"),
     PULMONARY_LEAK(Timing.AFTER_SECOND, "pulmonary-leak", "pulmonary-pressure"),

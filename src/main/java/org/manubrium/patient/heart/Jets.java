@@ -102,7 +102,7 @@ public record Jets(Heart heart) {
     }
 
     private Jet tricuspidLeak() {
-        double flow = of("tricuspid-leak") * number("tricuspid.flow") * rightSide();
+        double flow = heart.tricuspidLeak() * number("tricuspid.flow") * rightSide();
         double gradient = heart.rightVentricle() - heart.rightAtrium();
         return Jet.of(heart, TRICUSPID_LEAK, gradient, flow, 0, 1, number("leak.peak"));
     }
