@@ -24,6 +24,8 @@ const DRAWINGS = {
   "neck-veins": neckVeins,
   pulse,
   cuff,
+  "pulse-wave": pulseWave,
+  "breath-cuff": breathCuff,
 };
 
 const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");
@@ -37,6 +39,7 @@ const BROUGHT = {
   face: () => import("./face-signs.js"),
   mouth: () => import("./mouth-signs.js"),
   ears: () => import("./ear-signs.js"),
+  heart: () => import("./heart.js"),
   "other cranial nerves": () => import("./nerve-signs.js"),
 };
 
