@@ -123,7 +123,7 @@ final class Application implements AutoCloseable {
         Shell shell = new Shell(
                 new ShellSettings(settings.secure(), settings.trustProxy(), settings.accessLog()), sessions, metrics);
         MarkingWing marking = MarkingWing.of(database, reference, clock);
-        StudentWing students = StudentWing.of(database, reference, marking.marks(), clock);
+        StudentWing students = StudentWing.of(database, reference, marking, clock);
         Routes routes = new Routes(
                 new Health(database::answers),
                 new SignInPages(shell.view(), shell.cookies(), signIn, sessions, settings.demo()),

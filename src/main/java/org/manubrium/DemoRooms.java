@@ -28,7 +28,7 @@ final class DemoRooms implements DemoSchool {
     private static Rooms open(Database database, Reference reference, Clock clock) {
         Sessions sessions = new Sessions(database, clock);
         MarkingWing marking = MarkingWing.of(database, reference, clock);
-        StudentWing students = StudentWing.of(database, reference, marking.marks(), clock);
+        StudentWing students = StudentWing.of(database, reference, marking, clock);
         return new Rooms(
                 new CasesInUse(database, SchoolRooms.check(reference), clock),
                 new Cohorts(

@@ -12,12 +12,13 @@ import org.manubrium.school.mark.KeysInForce;
 import org.manubrium.school.mark.Marks;
 import org.manubrium.school.mark.RemarkWorker;
 import org.manubrium.school.mark.Remarkings;
+import org.manubrium.school.mark.ToDrill;
 import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
 
 /** Puts marking and marking again together. */
-record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys) {
+record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill) {
 
     static MarkingWing of(Database database, Reference reference, Clock clock) {
         Weights weights = reference.marking().weights();
@@ -30,7 +31,8 @@ record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyD
                 marks,
                 remarkings,
                 worker,
-                new KeyDesk(database, keys, compiler(reference), weights, remarkings, worker, clock));
+                new KeyDesk(database, keys, compiler(reference), weights, remarkings, worker, clock),
+                new ToDrill(keys));
     }
 
     private static Function<CaseVersion, CompiledKey> compiler(Reference reference) {

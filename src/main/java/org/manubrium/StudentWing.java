@@ -1,10 +1,13 @@
 package org.manubrium;
 
 import java.time.Clock;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.manubrium.learning.question.QuestionMaker;
 import org.manubrium.school.bedside.Bedside;
 import org.manubrium.school.bedside.Patients;
 import org.manubrium.school.bedside.TabledChoices;
+import org.manubrium.school.drill.DrillDesk;
 import org.manubrium.school.mark.Debriefs;
 import org.manubrium.school.mark.Marks;
 import org.manubrium.school.student.StudentDesk;
@@ -16,13 +19,23 @@ import org.manubrium.web.shell.DebriefView;
 import org.manubrium.web.shell.View;
 import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
+import org.manubrium.web.student.DrillPages;
 import org.manubrium.web.student.StudentPages;
 
 /** Puts the student's part together: the desk, the bedside, the mark. */
-record StudentWing(StudentDesk desk, Bedside bedside, Debriefs debriefs, DebriefView debriefView) {
+record StudentWing(
+        StudentDesk desk,
+        Bedside bedside,
+        Debriefs debriefs,
+        DebriefView debriefView,
+        DrillDesk drill,
+        Map<String, String> citations) {
 
-    static StudentWing of(Database database, Reference reference, Marks marks, Clock clock) {
+    static StudentWing of(Database database, Reference reference, MarkingWing marking, Clock clock) {
         var conventions = reference.marking().conventions();
+        Marks marks = marking.marks();
+        Map<String, String> citations =
+                reference.sources().stream().collect(Collectors.toMap(Source::id, Source::citation));
         Patients patients = new Patients(reference);
         TabledChoices choices = new TabledChoices(reference, conventions::scale);
         Bedside bedside = new Bedside(
@@ -36,13 +49,27 @@ record StudentWing(StudentDesk desk, Bedside bedside, Debriefs debriefs, Debrief
                 new StudentDesk(database, clock),
                 bedside,
                 new Debriefs(database, patients, reference.examination(), conventions),
-                new DebriefView(reference.sources().stream().collect(Collectors.toMap(Source::id, Source::citation))));
+                new DebriefView(citations),
+                new DrillDesk(
+                        database,
+                        new QuestionMaker(
+                                reference.anatomy(),
+                                reference.physiology(),
+                                reference.conditions(),
+                                reference.signs(),
+                                conventions),
+                        marking.toDrill(),
+                        choices::under,
+                        conventions.ids().get(0),
+                        clock),
+                citations);
     }
 
     StudentRooms rooms(View view) {
         return new StudentRooms(
                 new StudentPages(view, desk),
                 new BedsidePages(view, bedside),
-                new DebriefPages(view, debriefs, debriefView));
+                new DebriefPages(view, debriefs, debriefView),
+                new DrillPages(view, drill, citations));
     }
 }

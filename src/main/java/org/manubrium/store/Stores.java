@@ -21,6 +21,7 @@ public final class Stores {
             StoredEvent.class,
             KeyCorrection.class,
             Remarking.class,
+            DrillQuestion.class,
             AuditEntry.class,
             ReferenceRow.class);
 
@@ -92,5 +93,9 @@ public final class Stores {
 
     public RemarkingStore remarkings() {
         return new RemarkingStore(handle);
+    }
+
+    public DrillStore drill() {
+        return new DrillStore(handle);
     }
 }

@@ -61,6 +61,8 @@ public final class Routes {
 
     private void student(RoutesConfig routes) {
         routes.get("/student", students.home()::home, STUDENT);
+        routes.get("/student/signs", students.drill()::show, STUDENT);
+        routes.post("/student/signs/{number}", students.drill()::answer, STUDENT);
         routes.post("/attempts", students.home()::start, STUDENT);
         routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
         routes.post("/attempts/{id}/events", students.bedside()::take, STUDENT, EDUCATOR);
