@@ -20,7 +20,7 @@ const apply = {
     lineFor(sheet, "question", event.question, event.clock?.bedside).probes.push(event);
   },
   probed(sheet, event) {
-    lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside).probes.push(event);
+    lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside).probes.push({ ...event, position: sheet.position });
   },
   recorded(sheet, event) {
     const line = lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside);

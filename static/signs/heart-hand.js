@@ -57,14 +57,14 @@ const trembleText = (curve) => {
   return on.length ? `a tremble from ${on[0]} to ${on.at(-1)} ms after the first sound` : "no tremble";
 };
 
-export function thrill(host, { manoeuvre, probes, fresh, still }) {
+export function thrill(host, { manoeuvre, probes, fresh, still, again }) {
   const tried = latest(probes, (probe) => probe.place);
   const probe = fresh ?? probes.at(-1);
   const [curve] = curvesOf(probe);
   const [across, down] = SPOTS[probe.place] ?? [0, 0];
   const wave = svg("path", { class: "curve", d: "" });
   const grow = (height) => wave.setAttribute("d", height > 0.05 ? `M${across - 9} ${down}q3 ${-8 * height} 6 0t6 0t6 0` : "");
-  const map = heartMap({ places: manoeuvre.places, tried: tried.map(({ place }) => place), standing: probe.place }, wave);
+  const map = heartMap({ places: manoeuvre.places, tried: tried.map(({ place }) => place), standing: probe.place, pick: again && ((id) => again("none", id)) }, wave);
   beating(host, { map, curve, grow, title: "Tremble under the flat hand", still, fresh, max: 1 });
   const said = tried.map((one) => `${manoeuvre.places.find(({ id }) => id === one.place).name}: ${trembleText(curvesOf(one)[0])}`);
   return `${said.join(". ")}.`;

@@ -31,7 +31,7 @@ const wordsFor = (manoeuvre, probe) => {
 
 let hidden = false;
 
-function stage(manoeuvre, tried, probe, still) {
+function stage(manoeuvre, tried, probe, { still, again }) {
   const clip = clipOf(probe);
   const [breath, sound] = [breathStrip(clip), soundStrip(clip)];
   const picture = el("details", { class: "phono", open: !hidden, ontoggle: (event) => (hidden = !event.target.open) },
@@ -44,20 +44,21 @@ function stage(manoeuvre, tried, probe, still) {
     breath.at(seconds);
     sound.at(seconds);
   };
-  const map = heartMap({ places: manoeuvre.places?.length ? manoeuvre.places : AREAS, tried: tried.map((one) => placeOf(manoeuvre, one)), standing: placeOf(manoeuvre, probe) });
+  const pick = again && manoeuvre.placeMode === "points" ? (id) => again("none", id) : undefined;
+  const map = heartMap({ places: manoeuvre.places?.length ? manoeuvre.places : AREAS, tried: tried.map((one) => placeOf(manoeuvre, one)), standing: placeOf(manoeuvre, probe), pick });
   return el("div", { class: "stage zone-stage heart-stage" }, el("div", { class: "figure-box" }, map),
     el("div", { class: "traces zone-strips" }, caption, breath.node, picture, ...moments,
       el("div", { class: "actions" }, hear, el("button", { type: "button", onclick: stop }, "Stop"))));
 }
 
-export function heartSound(host, { manoeuvre, probes, fresh, still }) {
+export function heartSound(host, { manoeuvre, probes, fresh, still, again }) {
   const tried = latest(probes, (probe) => `${wordsFor(manoeuvre, probe)}`);
   const box = el("div");
-  const show = (probe) => put(box, stage(manoeuvre, tried, probe, still));
-  const again = tried.length > 1
+  const show = (probe) => put(box, stage(manoeuvre, tried, probe, { still, again }));
+  const compared = tried.length > 1
     ? el("div", { class: "actions tried" }, el("span", { class: "quiet" }, "Compare:"), ...tried.map((probe) => el("button", { type: "button", onclick: () => (stop(), show(probe), play(heartAudio(probe))) }, wordsFor(manoeuvre, probe))))
     : "";
-  host.append(box, again);
+  host.append(box, compared);
   const last = fresh ?? probes.at(-1);
   show(last);
   return `${wordsFor(manoeuvre, last)}: ${clipText(last)}.`;

@@ -9,6 +9,7 @@ import { clonus } from "./clonus.js";
 import { cuff } from "./cuff.js";
 import { neckVeins } from "./neck-veins.js";
 import { pulse } from "./pulse.js";
+import { breathCuff, pulseWave } from "./pulse-wave.js";
 import { resistedMovement } from "./resisted-movement.js";
 import { skinTouch } from "./skin-touch.js";
 import { table } from "./table.js";
