@@ -67,6 +67,15 @@ public record CaseFile(
         return Bodies.of(reference, patient.person(), ailments, Map.of());
     }
 
+    /** The patient's body if everything new were fully developed; what is old, and quantities, stand as they are. */
+    Body developed(Reference reference) {
+        List<Ailment> ailments = new ArrayList<>();
+        conditions.forEach(use ->
+                ailments.add((use.old(reference.conditions()) ? use : use.atFull()).ailment(reference.conditions())));
+        lesions.forEach(lesion -> ailments.add((lesion.old() ? lesion : lesion.atFull()).ailment(reference.anatomy())));
+        return Bodies.of(reference, patient.person(), ailments, quantities);
+    }
+
     /** The conditions that are not old leftovers. */
     public List<ConditionUse> current(Reference reference) {
         return conditions.stream().filter(c -> !c.old(reference.conditions())).toList();

@@ -1,7 +1,9 @@
 package org.manubrium.casefile;
 
+import org.manubrium.marking.compile.CaseWeigher;
 import org.manubrium.marking.compile.KeyCompiler;
 import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.reasoning.weigh.Weigher;
 import org.manubrium.tables.MarkingTables;
 import org.manubrium.tables.Reference;
 
@@ -14,7 +16,13 @@ public final class CaseKeys {
         MarkingTables marking = reference.marking();
         this.reference = reference;
         this.compiler = new KeyCompiler(
-                reference.signs(), marking.conventions(), marking.related(), marking.harms(), reference.hash());
+                reference.signs(),
+                marking.conventions(),
+                marking.related(),
+                marking.harms(),
+                reference.hash(),
+                new CaseWeigher(new Weigher(
+                        reference.signs(), reference.conditions(), reference.reasoning().grounds())));
     }
 
     /** The key of a case; the same case and tables always give the same. */

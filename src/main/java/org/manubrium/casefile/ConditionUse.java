@@ -35,6 +35,11 @@ public record ConditionUse(String is, Side side, Optional<String> level, double 
         return is.equals(other.is) && side == other.side && level.equals(other.level);
     }
 
+    /** The same, fully developed. */
+    public ConditionUse atFull() {
+        return new ConditionUse(is, side, level, 1, onset);
+    }
+
     /** Its row. */
     public Condition condition(Conditions conditions) {
         return conditions

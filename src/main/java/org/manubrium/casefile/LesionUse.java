@@ -13,6 +13,11 @@ import org.manubrium.patient.Ailment;
  * @param old whether it is an old leftover that explains nothing new
  */
 public record LesionUse(String site, double loss, Onset onset, boolean old) {
+    /** The same with everything lost there. */
+    LesionUse atFull() {
+        return new LesionUse(site, 1, onset, old);
+    }
+
     public Ailment ailment(Anatomy anatomy) {
         return new Ailment(site, old, anatomy.lesions(site, loss, onset), Map.of());
     }

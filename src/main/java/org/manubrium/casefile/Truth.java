@@ -11,6 +11,8 @@ import org.manubrium.marking.key.ConclusionKey.Diagnosis;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Condition;
+import org.manubrium.reasoning.weigh.Candidate;
+import org.manubrium.reasoning.weigh.Differential;
 import org.manubrium.tables.Reference;
 
 /** What a case says is true of its patient, and what it asks to be told apart from that. */
@@ -76,7 +78,41 @@ final class Truth {
                         file.unneeded().stream().map(change -> choice(change, false)))
                 .toList();
         return new CaseTruth(
-                file.slug(), body, diagnoses(), rivals, file.conclusion().next(), choices);
+                file.slug(), body, diagnoses(), rivals, file.conclusion().next(), choices, differential());
+    }
+
+    /** Everything fully developed, so that how ill the patient is gives nothing away. */
+    private Differential differential() {
+        List<Diagnosis> truths = diagnoses();
+        List<Candidate> candidates = new ArrayList<>();
+        candidates.add(new Candidate(
+                truths.get(0).id(),
+                String.join(" with ", truths.stream().map(Diagnosis::name).toList()),
+                commonness(),
+                true,
+                List.of(file.developed(reference))));
+        file.differential().stream().filter(entry -> !holds(entry)).forEach(entry -> {
+            Condition condition = entry.condition(reference.conditions());
+            candidates.add(new Candidate(
+                    entry.is(),
+                    entry.said(reference.conditions()),
+                    condition.prior(),
+                    false,
+                    List.of(file.body(reference, entry.atFull()))));
+        });
+        return new Differential(body, candidates);
+    }
+
+    /** How common the truth is among what an educator would set; of several conditions the rarest counts. */
+    private double commonness() {
+        return file.differential().stream()
+                .filter(this::holds)
+                .mapToDouble(entry -> entry.condition(reference.conditions()).prior())
+                .min()
+                .orElseGet(() -> reference.conditions().all().stream()
+                        .mapToDouble(Condition::prior)
+                        .average()
+                        .orElse(1));
     }
 
     private static EssentialChoice choice(KeyChange change, boolean essential) {

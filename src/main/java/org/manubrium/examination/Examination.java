@@ -73,14 +73,18 @@ public final class Examination {
         return scale;
     }
 
+    /** Whether a move between two positions is tabled. */
+    public boolean canMove(String from, String to) {
+        return from.equals(to) || moves.stream().anyMatch(m -> m.joins(from, to));
+    }
+
     /** Seconds to move the patient; 0 if nothing changes. */
     public int secondsToMove(String from, String to) {
         if (from.equals(to)) {
             return 0;
         }
         return moves.stream()
-                .filter(m -> (m.from().equals(from) && m.to().equals(to))
-                        || (m.from().equals(to) && m.to().equals(from)))
+                .filter(m -> m.joins(from, to))
                 .mapToInt(Move::seconds)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no move leads from " + from + " to " + to));

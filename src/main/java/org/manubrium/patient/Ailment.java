@@ -29,6 +29,16 @@ public record Ailment(String name, boolean old, List<Lesion> lesions, Map<String
         return new Ailment(name, old, kept, Map.copyOf(left));
     }
 
+    /** The same at another severity: each loss and each shift is multiplied by it. */
+    public Ailment scaled(double severity) {
+        Map<String, Double> scaled = new HashMap<>();
+        shifts.forEach((id, shift) -> scaled.put(id, shift * severity));
+        List<Lesion> less = lesions.stream()
+                .map(lesion -> lesion.withLoss(Math.min(1, lesion.loss() * severity)))
+                .toList();
+        return new Ailment(name, old, less, Map.copyOf(scaled));
+    }
+
     private Map<String, Double> otherSide() {
         Map<String, Double> mirrored = new HashMap<>();
         shifts.forEach((id, shift) -> mirrored.put(Quantity.mirrored(id), shift));

@@ -15,6 +15,7 @@ public record Reference(
         Conditions conditions,
         Signs signs,
         MarkingTables marking,
+        ReasoningTables reasoning,
         List<NextStep> nextSteps,
         List<Source> sources,
         String hash) {}

@@ -49,6 +49,7 @@ public final class Tables {
                 conditions,
                 signs,
                 new MarkingRows(files).read(),
+                new ReasoningRows(files).read(),
                 nextSteps(files),
                 sources,
                 files.hash());

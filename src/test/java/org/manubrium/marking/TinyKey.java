@@ -3,6 +3,7 @@ package org.manubrium.marking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.manubrium.reasoning.Weighing;
 import org.manubrium.anatomy.SegmentSet;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
@@ -55,7 +56,7 @@ final class TinyKey {
                 List.of(new Diagnosis("root", "a root", List.of()), new Diagnosis("nerve", "a nerve", List.of())),
                 List.of("mri"),
                 SEEN);
-        return new CompiledKey("tiny", "hash", List.of("oak", "elm"), lines, conclusion, harms());
+        return new CompiledKey("tiny", "hash", List.of("oak", "elm"), lines, conclusion, harms(), Weighing.NOTHING);
     }
 
     private static List<HarmRule> harms() {

@@ -31,14 +31,16 @@ public final class KeyCompiler {
     private final Meant meant;
     private final List<HarmRule> harms;
     private final String tablesHash;
+    private final CaseWeigher weigher;
 
     public KeyCompiler(
-            Signs signs, Conventions conventions, List<RelatedTerm> related, List<HarmRule> harms, String tablesHash) {
+            Signs signs, Conventions conventions, List<RelatedTerm> related, List<HarmRule> harms, String tablesHash, CaseWeigher weigher) {
         this.signs = signs;
         this.conventions = conventions;
         this.meant = new Meant(signs.meanings().terms(), related);
         this.harms = List.copyOf(harms);
         this.tablesHash = tablesHash;
+        this.weigher = weigher;
     }
 
     public CompiledKey compile(CaseTruth truth) {
@@ -56,7 +58,7 @@ public final class KeyCompiler {
                     .forEach(item -> lines.add(maker.line(manoeuvre, item, necessity, showing)));
         }
         return new CompiledKey(
-                truth.id(), tablesHash, conventions.ids(), lines, conclusion(truth, lines, maker), harms);
+                truth.id(), tablesHash, conventions.ids(), lines, conclusion(truth, lines, maker), harms, weigher.weigh(truth.differential()));
     }
 
     private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {

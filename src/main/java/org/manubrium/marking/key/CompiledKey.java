@@ -3,6 +3,7 @@ package org.manubrium.marking.key;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.examination.Item;
+import org.manubrium.reasoning.Weighing;
 
 /**
  * The frozen key of one case version: all findings, all conventions' forms, all sources.
@@ -10,6 +11,7 @@ import org.manubrium.examination.Item;
  * @param tablesHash names the state of the tables it was compiled from
  * @param conventions ids of the teaching conventions it holds the forms of
  * @param lines one for every item of the examination, in table order
+ * @param weighing what is needed to say how an examination narrows the differential
  */
 public record CompiledKey(
         String caseId,
@@ -17,7 +19,8 @@ public record CompiledKey(
         List<String> conventions,
         List<KeyLine> lines,
         ConclusionKey conclusion,
-        List<HarmRule> harms) {
+        List<HarmRule> harms,
+        Weighing weighing) {
     public CompiledKey {
         conventions = List.copyOf(conventions);
         lines = List.copyOf(lines);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
@@ -104,6 +105,12 @@ public final class Signs {
     public List<Strand> strands(Body body, Probe probe) {
         Manoeuvre manoeuvre = manoeuvre(probe.item());
         return reader(manoeuvre).strands(body, manoeuvre, probe);
+    }
+
+    /** The quantities on which an item's sign depends, by id. */
+    public Set<String> quantities(Body body, Probe probe) {
+        Manoeuvre manoeuvre = manoeuvre(probe.item());
+        return reader(manoeuvre).quantities(body, manoeuvre, probe);
     }
 
     private Manoeuvre manoeuvre(Item item) {

@@ -18,6 +18,7 @@ import org.manubrium.patient.Body;
 import org.manubrium.patient.Person;
 import org.manubrium.patient.Sex;
 import org.manubrium.patient.Variation;
+import org.manubrium.reasoning.weigh.Weigher;
 import org.manubrium.tables.Reference;
 import org.manubrium.tables.Tables;
 
@@ -82,7 +83,9 @@ final class Shipped {
                         REFERENCE.marking().conventions(),
                         REFERENCE.marking().related(),
                         REFERENCE.marking().harms(),
-                        REFERENCE.hash())
+                        REFERENCE.hash(),
+                        new CaseWeigher(new Weigher(
+                                REFERENCE.signs(), REFERENCE.conditions(), REFERENCE.reasoning().grounds())))
                 .compile(truth);
     }
 
