@@ -35,6 +35,9 @@ public final class Belief {
         for (double weight : weights) {
             sum += weight;
         }
+        if (sum <= 0) {
+            throw new IllegalStateException("an outcome was seen that no body can show");
+        }
         double[] shares = new double[weights.length];
         for (int i = 0; i < weights.length; i++) {
             shares[i] = weights[i] / sum;
@@ -96,7 +99,7 @@ public final class Belief {
             double from = Math.max(least, sums[shown[b]][outcome]);
             double to = Math.min(most, sums[shown[b]][outcome + 1]);
             boolean possible = to > from;
-            weights[b] = bodies[b] * (possible ? (to - from) / (most - least) : CONTRADICTED);
+            weights[b] = bodies[b] * (possible ? (to - from) / (most - least) : before == null ? 0 : CONTRADICTED);
             after[0][b] = possible ? from : least;
             after[1][b] = possible ? to : most;
         }
