@@ -22,7 +22,9 @@ public final class CaseKeys {
                 marking.harms(),
                 reference.hash(),
                 new CaseWeigher(new Weigher(
-                        reference.signs(), reference.conditions(), reference.reasoning().grounds())));
+                        reference.signs(),
+                        reference.conditions(),
+                        reference.reasoning().grounds())));
     }
 
     /** The key of a case; the same case and tables always give the same. */

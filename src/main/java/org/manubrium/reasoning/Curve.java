@@ -44,8 +44,8 @@ public final class Curve {
         for (Done step : steps) {
             if (seen.add(step.column())) {
                 belief = belief.see(step.column());
-                points.add(
-                        point(step.seconds(), evidence.columns().get(step.column()).label(), belief));
+                points.add(point(
+                        step.seconds(), evidence.columns().get(step.column()).label(), belief));
             }
         }
         return points;

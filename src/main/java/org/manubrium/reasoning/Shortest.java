@@ -50,7 +50,8 @@ public final class Shortest {
 
     /** The shortest that suffices; empty if not even all steps together do. */
     public Optional<Sufficient> find(double threshold) {
-        List<Integer> all = IntStream.range(0, evidence.columns().size()).boxed().toList();
+        List<Integer> all =
+                IntStream.range(0, evidence.columns().size()).boxed().toList();
         boolean exact = all.size() <= EXACT;
         List<Integer> quick = quick(all, threshold);
         Search search = new Search(threshold, exact ? all : promising(all, quick));
@@ -85,9 +86,8 @@ public final class Shortest {
 
     /** The quick way's steps, and with them those that speak most for the truth by themselves. */
     private List<Integer> promising(List<Integer> all, List<Integer> quick) {
-        Stream<Integer> single =
-                voices(evidence.start(), all.stream().filter(c -> !quick.contains(c))).stream()
-                        .map(Voice::column);
+        Stream<Integer> single = voices(evidence.start(), all.stream().filter(c -> !quick.contains(c))).stream()
+                .map(Voice::column);
         return Stream.concat(quick.stream(), single).limit(EXACT).sorted().toList();
     }
 
@@ -129,7 +129,11 @@ public final class Shortest {
                 int column = among.get(i);
                 List<Integer> more = new ArrayList<>(taken);
                 more.add(column);
-                from(i + 1, belief.see(column), more, doing + evidence.columns().get(column).seconds());
+                from(
+                        i + 1,
+                        belief.see(column),
+                        more,
+                        doing + evidence.columns().get(column).seconds());
             }
         }
 

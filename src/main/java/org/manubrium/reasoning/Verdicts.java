@@ -32,7 +32,8 @@ public final class Verdicts {
         for (Manoeuvre manoeuvre : manoeuvres) {
             double bits = most(start, manoeuvre.id());
             if (essential.contains(manoeuvre.id())) {
-                found.add(verdict(manoeuvre, Worth.ESSENTIAL, bits, "The shortest examination that suffices holds it."));
+                found.add(
+                        verdict(manoeuvre, Worth.ESSENTIAL, bits, "The shortest examination that suffices holds it."));
             } else if (bits >= Advice.LITTLE) {
                 found.add(verdict(manoeuvre, Worth.USEFUL, bits, "By itself it tells something."));
             } else if (risky(manoeuvre)) {

@@ -50,7 +50,8 @@ final class ReasoningRows {
         amount(amounts, MISREAD);
         return amounts.entrySet().stream()
                 .filter(e -> e.getKey().startsWith(MISREAD))
-                .collect(Collectors.toMap(e -> e.getKey().substring(MISREAD.length()).trim(), Map.Entry::getValue));
+                .collect(Collectors.toMap(
+                        e -> e.getKey().substring(MISREAD.length()).trim(), Map.Entry::getValue));
     }
 
     private static LikelihoodRatio ratio(Row r) {
@@ -88,8 +89,7 @@ final class ReasoningRows {
         return files.rows("calibration_signs", r -> calibration(r, published, states));
     }
 
-    private static Calibration calibration(
-            Row r, Map<String, LikelihoodRatio> published, Map<String, State> states) {
+    private static Calibration calibration(Row r, Map<String, LikelihoodRatio> published, Map<String, State> states) {
         LikelihoodRatio ratio = published.get(r.word("ratio"));
         State state = states.get(r.word("ratio"));
         if (ratio == null || ratio.share().isEmpty() || state == null) {

@@ -3,7 +3,6 @@ package org.manubrium.marking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.manubrium.reasoning.Weighing;
 import org.manubrium.anatomy.SegmentSet;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
@@ -22,6 +21,7 @@ import org.manubrium.marking.key.ReadingKey.ScaleKey;
 import org.manubrium.marking.key.Showing;
 import org.manubrium.marking.key.SiteKey;
 import org.manubrium.marking.key.SiteKey.Near;
+import org.manubrium.reasoning.Weighing;
 
 /**
  * A key made by hand: one reflex lost on one side, a height whose limit differs between two schools, two pressures taken

@@ -10,14 +10,16 @@ class BeliefTest {
 
     @Test
     void oneFindingGivesBayesChances() {
-        Belief after = new Tiny(0.1, 0.2, 0.8).step("a", 5, 1, 0).evidence().start().see(0, 1);
+        Belief after =
+                new Tiny(0.1, 0.2, 0.8).step("a", 5, 1, 0).evidence().start().see(0, 1);
 
         assertThat(after.chances()[0]).isEqualTo(0.2 * 0.9 / (0.2 * 0.9 + 0.8 * 0.1), within(CLOSE));
     }
 
     @Test
     void fourEqualChancesAreTwoBits() {
-        assertThat(new Tiny(0.1, 0.25, 0.25, 0.25, 0.25).evidence().start().bits()).isEqualTo(2, within(CLOSE));
+        assertThat(new Tiny(0.1, 0.25, 0.25, 0.25, 0.25).evidence().start().bits())
+                .isEqualTo(2, within(CLOSE));
     }
 
     /** Shannon: a sure sign that halves two equal chances tells one bit; a symmetrical channel 1 - H(e). */
@@ -27,22 +29,32 @@ class BeliefTest {
                 .isEqualTo(1, within(CLOSE));
         double noise = 0.11;
         double kept = 1 - Bits.of(new double[] {noise, 1 - noise});
-        assertThat(new Tiny(noise, 0.5, 0.5).step("a", 5, 1, 0).evidence().start().information(0))
+        assertThat(new Tiny(noise, 0.5, 0.5)
+                        .step("a", 5, 1, 0)
+                        .evidence()
+                        .start()
+                        .information(0))
                 .isEqualTo(kept, within(CLOSE));
     }
 
     @Test
     void informationIsWhatTheUncertaintyIsExpectedToFall() {
-        Belief start = new Tiny(0.07, 0.5, 0.3, 0.2).step("a", 5, 1, 0, 1).evidence().start();
+        Belief start =
+                new Tiny(0.07, 0.5, 0.3, 0.2).step("a", 5, 1, 0, 1).evidence().start();
         double[] outcomes = start.outcomes(0);
-        double expected = outcomes[0] * start.see(0, 0).bits() + outcomes[1] * start.see(0, 1).bits();
+        double expected = outcomes[0] * start.see(0, 0).bits()
+                + outcomes[1] * start.see(0, 1).bits();
 
         assertThat(start.information(0)).isEqualTo(start.bits() - expected, within(CLOSE));
     }
 
     @Test
     void theSameStepAgainTellsNothing() {
-        Belief once = new Tiny(0.2, 0.5, 0.3, 0.2).step("a", 5, 1, 0, 1).evidence().start().see(0, 1);
+        Belief once = new Tiny(0.2, 0.5, 0.3, 0.2)
+                .step("a", 5, 1, 0, 1)
+                .evidence()
+                .start()
+                .see(0, 1);
 
         assertThat(once.information(0)).isEqualTo(0, within(CLOSE));
         assertThat(once.see(0, 1).chances()).containsExactly(once.chances(), within(CLOSE));
@@ -64,7 +76,11 @@ class BeliefTest {
 
     @Test
     void twoSignsReadApartBothCount() {
-        Belief start = new Tiny(0.2, 0.2, 0.8).step("a", 5, 1, 0).step("b", 5, 1, 0).evidence().start();
+        Belief start = new Tiny(0.2, 0.2, 0.8)
+                .step("a", 5, 1, 0)
+                .step("b", 5, 1, 0)
+                .evidence()
+                .start();
 
         assertThat(start.see(0, 1).see(1, 1).chances()[0]).isEqualTo(0.8, within(CLOSE));
     }
@@ -94,7 +110,12 @@ class BeliefTest {
 
     @Test
     void aReadingThatContradictsAnEarlierOneOfItsSignChangesNothing() {
-        Belief once = new Tiny(0.1, 0.4, 0.6).step("a", 5, 1, 0).step("a", 5, 1, 0).evidence().start().see(0, 1);
+        Belief once = new Tiny(0.1, 0.4, 0.6)
+                .step("a", 5, 1, 0)
+                .step("a", 5, 1, 0)
+                .evidence()
+                .start()
+                .see(0, 1);
 
         assertThat(once.see(1, 0).chances()).containsExactly(once.chances(), within(1e-9));
     }

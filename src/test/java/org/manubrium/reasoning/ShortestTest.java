@@ -72,7 +72,8 @@ class ShortestTest {
 
     @Test
     void nothingSufficesWhereNothingTells() {
-        assertThat(shortest(new Tiny(0.1, 0.5, 0.5).step("a", 5, 1, 1).evidence()).find(0.9))
+        assertThat(shortest(new Tiny(0.1, 0.5, 0.5).step("a", 5, 1, 1).evidence())
+                        .find(0.9))
                 .isEmpty();
     }
 

@@ -14,7 +14,8 @@ final class Tiny {
     Tiny(double misread, double... priors) {
         this.misread = misread;
         for (double prior : priors) {
-            possible.add(new Possible("d" + possible.size(), "diagnosis " + possible.size(), prior, possible.isEmpty()));
+            possible.add(
+                    new Possible("d" + possible.size(), "diagnosis " + possible.size(), prior, possible.isEmpty()));
         }
     }
 

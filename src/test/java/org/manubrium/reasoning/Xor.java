@@ -21,14 +21,6 @@ final class Xor {
 
     private static Column column(String name, String shown) {
         return new Column(
-                new Item(name, Side.NONE, ""),
-                name,
-                10,
-                List.of("lying-45"),
-                name,
-                List.of("0", "1"),
-                1,
-                shown,
-                0);
+                new Item(name, Side.NONE, ""), name, 10, List.of("lying-45"), name, List.of("0", "1"), 1, shown, 0);
     }
 }

@@ -37,11 +37,12 @@ public record CaseTruth(
     }
 
     private static Differential asTheyAre(Body body, List<Diagnosis> truths, List<Rival> rivals) {
-        String names = String.join(" with ", truths.stream().map(Diagnosis::name).toList());
+        String names =
+                String.join(" with ", truths.stream().map(Diagnosis::name).toList());
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(new Candidate(truths.get(0).id(), names, 1, true, List.of(body)));
-        rivals.forEach(rival -> candidates.add(new Candidate(
-                rival.diagnosis().id(), rival.diagnosis().name(), 1, false, List.of(rival.body()))));
+        rivals.forEach(rival -> candidates.add(
+                new Candidate(rival.diagnosis().id(), rival.diagnosis().name(), 1, false, List.of(rival.body()))));
         return new Differential(body, candidates);
     }
 

@@ -34,7 +34,12 @@ public final class KeyCompiler {
     private final CaseWeigher weigher;
 
     public KeyCompiler(
-            Signs signs, Conventions conventions, List<RelatedTerm> related, List<HarmRule> harms, String tablesHash, CaseWeigher weigher) {
+            Signs signs,
+            Conventions conventions,
+            List<RelatedTerm> related,
+            List<HarmRule> harms,
+            String tablesHash,
+            CaseWeigher weigher) {
         this.signs = signs;
         this.conventions = conventions;
         this.meant = new Meant(signs.meanings().terms(), related);
@@ -58,7 +63,13 @@ public final class KeyCompiler {
                     .forEach(item -> lines.add(maker.line(manoeuvre, item, necessity, showing)));
         }
         return new CompiledKey(
-                truth.id(), tablesHash, conventions.ids(), lines, conclusion(truth, lines, maker), harms, weigher.weigh(truth.differential()));
+                truth.id(),
+                tablesHash,
+                conventions.ids(),
+                lines,
+                conclusion(truth, lines, maker),
+                harms,
+                weigher.weigh(truth.differential()));
     }
 
     private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {

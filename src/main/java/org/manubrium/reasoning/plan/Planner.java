@@ -127,8 +127,9 @@ public final class Planner {
         List<Stop> stops = new ArrayList<>();
         for (int place : route) {
             String position = ways.position(place);
-            List<Task> here =
-                    left.stream().filter(task -> task.positions().contains(position)).toList();
+            List<Task> here = left.stream()
+                    .filter(task -> task.positions().contains(position))
+                    .toList();
             left.removeAll(here);
             stops.add(new Stop(position, here));
         }

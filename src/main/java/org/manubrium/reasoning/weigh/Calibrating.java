@@ -26,10 +26,7 @@ final class Calibrating {
     private final List<List<Double>> kernels;
 
     Calibrating(
-            Examination examination,
-            List<Calibration> calibrations,
-            List<Column> columns,
-            List<List<Double>> kernels) {
+            Examination examination, List<Calibration> calibrations, List<Column> columns, List<List<Double>> kernels) {
         this.examination = examination;
         this.calibrations = calibrations;
         this.columns = columns;
@@ -47,7 +44,8 @@ final class Calibrating {
                 weigh(candidates.get(c), own(members, c), weights, fits);
             }
         }
-        return new Weighed(IntStream.range(0, weights.length).mapToObj(i -> weights[i]).toList(), fits);
+        return new Weighed(
+                IntStream.range(0, weights.length).mapToObj(i -> weights[i]).toList(), fits);
     }
 
     private static int[] own(List<Member> members, int candidate) {
@@ -98,7 +96,9 @@ final class Calibrating {
         return state.structures().contains(site.structure())
                 && (state.part().isEmpty()
                         || site.level().filter(state.part()::equals).isPresent()
-                        || site.segment().filter(s -> s.toString().equals(state.part())).isPresent());
+                        || site.segment()
+                                .filter(s -> s.toString().equals(state.part()))
+                                .isPresent());
     }
 
     /**

@@ -110,7 +110,8 @@ final class Coding {
         for (int a = 0; a < apart.length; a++) {
             for (int b = 0; b < apart.length; b++) {
                 for (int p = 0; p < places.size(); p++) {
-                    apart[a][b] += places.get(p).apart()[kinds.get(a).get(p)][kinds.get(b).get(p)];
+                    apart[a][b] += places.get(p)
+                            .apart()[kinds.get(a).get(p)][kinds.get(b).get(p)];
                 }
             }
         }

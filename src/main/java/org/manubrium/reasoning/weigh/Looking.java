@@ -33,15 +33,14 @@ final class Looking {
         this.signs = signs;
         this.kinds = kinds;
         this.members = members;
-        this.well = patient.with(
-                patient.ailments().stream().filter(Ailment::old).toList());
+        this.well =
+                patient.with(patient.ailments().stream().filter(Ailment::old).toList());
         signs.examination().manoeuvres().forEach(this::touch);
     }
 
     private Finding find(Form form, Manoeuvre manoeuvre, Item item) {
-        Body body = bodies.computeIfAbsent(
-                form,
-                f -> Member.at(f.kind < 0 ? well : kinds.get(f.kind), f.severity, f.seed));
+        Body body =
+                bodies.computeIfAbsent(form, f -> Member.at(f.kind < 0 ? well : kinds.get(f.kind), f.severity, f.seed));
         return find(body, manoeuvre, item);
     }
 
@@ -92,9 +91,8 @@ final class Looking {
         List<Finding> found = new ArrayList<>();
         for (Member member : members) {
             long seed = varies ? member.seed(manoeuvre.reader()) : 0;
-            Form form = changed[member.kind()]
-                    ? new Form(member.kind(), member.severity(), seed)
-                    : new Form(-1, 1, seed);
+            Form form =
+                    changed[member.kind()] ? new Form(member.kind(), member.severity(), seed) : new Form(-1, 1, seed);
             found.add(seen.computeIfAbsent(form, f -> find(f, manoeuvre, item)));
         }
         return found;

@@ -29,13 +29,11 @@ final class Others {
 
     /** @param chance of it beforehand, 0..1 */
     Candidate candidate(Differential differential, double chance) {
-        double named = differential.candidates().stream().mapToDouble(Candidate::weight).sum();
+        double named = differential.candidates().stream()
+                .mapToDouble(Candidate::weight)
+                .sum();
         return new Candidate(
-                "none-of-these",
-                "none of these",
-                named * chance / (1 - chance),
-                false,
-                bodies(differential));
+                "none-of-these", "none of these", named * chance / (1 - chance), false, bodies(differential));
     }
 
     private List<Body> bodies(Differential differential) {
@@ -62,7 +60,8 @@ final class Others {
     private static boolean well(Candidate candidate) {
         return candidate.bodies().stream()
                 .allMatch(body -> body.ailments().stream()
-                        .allMatch(a -> a.old() || (a.lesions().isEmpty() && a.shifts().isEmpty())));
+                        .allMatch(a ->
+                                a.old() || (a.lesions().isEmpty() && a.shifts().isEmpty())));
     }
 
     private static Body with(Body patient, List<Ailment> old, Ailment ailment) {

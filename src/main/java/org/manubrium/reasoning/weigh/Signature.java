@@ -27,9 +27,8 @@ final class Signature {
     String of(Manoeuvre manoeuvre, Item item) {
         List<Strand> strands = signs.strands(body, Signs.usual(manoeuvre, item));
         Set<String> quantities = signs.quantities(body, Signs.usual(manoeuvre, item));
-        Object read = strands.isEmpty() && quantities.isEmpty()
-                ? item
-                : new Read(manoeuvre.reader(), strands, quantities);
+        Object read =
+                strands.isEmpty() && quantities.isEmpty() ? item : new Read(manoeuvre.reader(), strands, quantities);
         return known.computeIfAbsent(read, r -> "s" + known.size());
     }
 }

@@ -61,8 +61,7 @@ public final class Weigher {
                 }
             }
         }
-        Weighed weighed = new Calibrating(
-                        signs.examination(), grounds.calibrations(), columns, kernels.tables())
+        Weighed weighed = new Calibrating(signs.examination(), grounds.calibrations(), columns, kernels.tables())
                 .weigh(candidates, members);
         return new Weighing(
                 possible(candidates),

@@ -85,7 +85,9 @@ final class Shipped {
                         REFERENCE.marking().harms(),
                         REFERENCE.hash(),
                         new CaseWeigher(new Weigher(
-                                REFERENCE.signs(), REFERENCE.conditions(), REFERENCE.reasoning().grounds())))
+                                REFERENCE.signs(),
+                                REFERENCE.conditions(),
+                                REFERENCE.reasoning().grounds())))
                 .compile(truth);
     }
 

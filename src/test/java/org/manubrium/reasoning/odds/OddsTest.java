@@ -16,7 +16,8 @@ import org.manubrium.tables.Tables;
  * the chance follows by arithmetic.
  */
 class OddsTest {
-    private static final List<LikelihoodRatio> RATIOS = Tables.shipped().reasoning().ratios();
+    private static final List<LikelihoodRatio> RATIOS =
+            Tables.shipped().reasoning().ratios();
 
     private static LikelihoodRatio ratio(String id) {
         return RATIOS.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
@@ -122,7 +123,8 @@ class OddsTest {
         assertThat(People.said(ratio("LR020"), 0.2, true))
                 .isEqualTo("Of 100 such people 20 have pleural effusion. Of 100 of them with this finding "
                         + "(dullness to percussion) it is 69.");
-        assertThat(People.said(ratio("LR020"), 0.2, false)).endsWith("without this finding (dullness to percussion) it is 7.");
+        assertThat(People.said(ratio("LR020"), 0.2, false))
+                .endsWith("without this finding (dullness to percussion) it is 7.");
         assertThat(People.said(ratio("LR012"), 0.01, false)).endsWith("it is fewer than 1.");
     }
 

@@ -112,7 +112,8 @@ class PlannerTest {
             moves += EXAMINATION.secondsToMove(positions.get(i - 1), positions.get(i));
         }
 
-        assertThat(plan.seconds()).isEqualTo(moves + POOL.stream().mapToInt(Task::seconds).sum());
+        assertThat(plan.seconds())
+                .isEqualTo(moves + POOL.stream().mapToInt(Task::seconds).sum());
         assertThat(plan.changes()).isEqualTo(positions.size() - 1);
     }
 
@@ -139,7 +140,9 @@ class PlannerTest {
         List<Task> all = EXAMINATION.manoeuvres().stream()
                 .filter(m -> m.when().equals("always"))
                 .map(m -> new Task(
-                        m.id(), m.positions(), m.seconds() * Examination.items(m).size()))
+                        m.id(),
+                        m.positions(),
+                        m.seconds() * Examination.items(m).size()))
                 .toList();
         Plan plan = PLANNER.best(all, START);
         List<String> positions = plan.stops().stream().map(Stop::position).toList();

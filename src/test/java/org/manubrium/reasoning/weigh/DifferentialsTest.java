@@ -28,12 +28,11 @@ import org.manubrium.tables.Tables;
 /** Whole differentials of invented patients, weighed with the shipped tables. */
 class DifferentialsTest {
     private static final Reference REFERENCE = Tables.shipped();
-    private static final Weigher WEIGHER =
-            new Weigher(REFERENCE.signs(), REFERENCE.conditions(), REFERENCE.reasoning().grounds());
+    private static final Weigher WEIGHER = new Weigher(
+            REFERENCE.signs(), REFERENCE.conditions(), REFERENCE.reasoning().grounds());
     private static final double LITTLE = 0.05;
 
-    private static final String FOOT_DROP =
-            """
+    private static final String FOOT_DROP = """
             patient: {age: 52, sex: male, seed: 5}
             conditions: [{is: %s, severity: 0.85}]
             differential:
@@ -43,8 +42,7 @@ class DifferentialsTest {
               - {is: leg-area-stroke, side: left}
             """;
 
-    private static final String DEAF =
-            """
+    private static final String DEAF = """
             patient: {age: 44, sex: female, seed: 9}
             conditions: [{is: middle-ear-fluid, side: right}]
             differential:
@@ -112,7 +110,8 @@ class DifferentialsTest {
         return evidence.columns().stream()
                 .filter(step -> step.item().manoeuvre().equals("pin"))
                 .flatMap(pin -> evidence
-                        .column(new Item("temperature", pin.item().side(), pin.item().place()))
+                        .column(new Item(
+                                "temperature", pin.item().side(), pin.item().place()))
                         .stream()
                         .mapToObj(temperature -> evidence.start()
                                 .see(evidence.columns().indexOf(pin))
@@ -257,10 +256,11 @@ class DifferentialsTest {
     @Test
     void noneOfTheseIsAlwaysPossible() {
         double other = REFERENCE.reasoning().grounds().other();
-        SHIPPED.stream().forEach(evidence -> assertThat(evidence.possible())
-                .filteredOn(possible -> possible.id().equals("none-of-these"))
-                .singleElement()
-                .satisfies(possible -> assertThat(possible.prior()).isEqualTo(other, within(1e-9))));
+        SHIPPED.stream()
+                .forEach(evidence -> assertThat(evidence.possible())
+                        .filteredOn(possible -> possible.id().equals("none-of-these"))
+                        .singleElement()
+                        .satisfies(possible -> assertThat(possible.prior()).isEqualTo(other, within(1e-9))));
     }
 
     @Test
