@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Position;
 import org.manubrium.reasoning.plan.Plan.Stop;
 import org.manubrium.tables.Tables;
 
@@ -54,39 +55,47 @@ class PlannerTest {
 
     /** Every order of the tasks and every position for each, move by tabled move. */
     private static final class Trying {
-        private final List<Task> tasks;
-        private int seconds = Integer.MAX_VALUE;
+        private static final List<String> POSITIONS =
+                EXAMINATION.positions().stream().map(Position::id).toList();
+        private static final int[][] MOVES = POSITIONS.stream()
+                .map(from -> POSITIONS.stream()
+                        .mapToInt(to -> EXAMINATION.secondsToMove(from, to))
+                        .toArray())
+                .toArray(int[][]::new);
+
+        private final int doing;
+        private final int[][] places;
+        private int moving = Integer.MAX_VALUE;
         private int changes = Integer.MAX_VALUE;
 
         Trying(List<Task> tasks) {
-            this.tasks = tasks;
+            this.doing = tasks.stream().mapToInt(Task::seconds).sum();
+            this.places = tasks.stream()
+                    .map(task -> task.positions().stream()
+                            .mapToInt(POSITIONS::indexOf)
+                            .toArray())
+                    .toArray(int[][]::new);
         }
 
         List<Integer> best() {
-            next(0, START, -1, 0, 0);
-            return List.of(seconds, changes);
+            next(0, POSITIONS.indexOf(START), -1, 0, 0);
+            return List.of(doing + moving, changes);
         }
 
-        private void next(int done, String at, int last, int spent, int moved) {
-            if (spent > seconds || (spent == seconds && moved >= changes)) {
+        private void next(int done, int at, int last, int spent, int moved) {
+            if (spent > moving || (spent == moving && moved >= changes)) {
                 return;
             }
-            if (done == (1 << tasks.size()) - 1) {
-                seconds = spent;
+            if (done == (1 << places.length) - 1) {
+                moving = spent;
                 changes = moved;
                 return;
             }
-            for (int i = 0; i < tasks.size(); i++) {
-                for (String to : tasks.get(i).positions()) {
-                    boolean stays = to.equals(at);
+            for (int i = 0; i < places.length; i++) {
+                for (int to : places[i]) {
                     // what is done in one position can be done in any order there: one order is enough
-                    if ((done & 1 << i) == 0 && !(stays && i < last)) {
-                        next(
-                                done | 1 << i,
-                                to,
-                                i,
-                                spent + tasks.get(i).seconds() + EXAMINATION.secondsToMove(at, to),
-                                moved + (stays ? 0 : 1));
+                    if ((done & 1 << i) == 0 && !(to == at && i < last)) {
+                        next(done | 1 << i, to, i, spent + MOVES[at][to], moved + (to == at ? 0 : 1));
                     }
                 }
             }
