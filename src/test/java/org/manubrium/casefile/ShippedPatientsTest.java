@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.manubrium.examination.Reading;
 import org.manubrium.patient.Sign;
@@ -40,7 +41,7 @@ class ShippedPatientsTest {
 
         private Sign sign(String item) {
             assertThat(signs).containsKey(item);
-            return signs.get(item);
+            return Objects.requireNonNull(signs.get(item));
         }
 
         Chart reads(String reading, String... items) {
