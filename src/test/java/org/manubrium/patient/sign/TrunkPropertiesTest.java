@@ -116,7 +116,8 @@ class TrunkPropertiesTest {
             if (!scale.isEmpty()) {
                 Bedside.REFERENCE.examination().scale(scale).levels().stream()
                         .map(Level::code)
-                        .filter(code -> seen.getOrDefault(scale, Set.of()).stream().noneMatch(r -> r.contains("=" + code)))
+                        .filter(code ->
+                                seen.getOrDefault(scale, Set.of()).stream().noneMatch(r -> r.contains("=" + code)))
                         .map(code -> scale + " " + code)
                         .forEach(never::add);
             }
