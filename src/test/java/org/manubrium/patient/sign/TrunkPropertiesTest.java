@@ -117,7 +117,7 @@ class TrunkPropertiesTest {
                 Bedside.REFERENCE.examination().scale(scale).levels().stream()
                         .map(Level::code)
                         .filter(code ->
-                                seen.getOrDefault(scale, Set.of()).stream().noneMatch(r -> r.contains("=" + code)))
+                                seen.getOrDefault(scale, List.of()).stream().noneMatch(r -> r.contains("=" + code)))
                         .map(code -> scale + " " + code)
                         .forEach(never::add);
             }
