@@ -5,22 +5,14 @@
 
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
-import { clonus } from "./clonus.js";
 import { cuff } from "./cuff.js";
 import { neckVeins } from "./neck-veins.js";
 import { pulse } from "./pulse.js";
 import { breathCuff, pulseWave } from "./pulse-wave.js";
-import { resistedMovement } from "./resisted-movement.js";
 import { skinTouch } from "./skin-touch.js";
 import { table } from "./table.js";
-import { tendonTap } from "./tendon-tap.js";
-import { toeStroke } from "./toe-stroke.js";
 
 const DRAWINGS = {
-  "tendon-tap": tendonTap,
-  "toe-stroke": toeStroke,
-  clonus,
-  "resisted-movement": resistedMovement,
   "skin-touch": skinTouch,
   "neck-veins": neckVeins,
   pulse,
@@ -33,6 +25,12 @@ const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");
 
 const note = (text) => el("p", { class: "quiet not-yet" }, text);
 
+/** The drawings of limbs come with a style of their own. */
+const limbs = (name) => async () => {
+  const [{ drawings }] = await Promise.all([import(`./motion/${name}.js`), import("./motion/style.js").then(({ styled }) => styled)]);
+  return { drawings };
+};
+
 /** Systems whose drawings are brought when one of their manoeuvres is first done, so that the page stays light. */
 const BROUGHT = {
   chest: () => import("./chest.js"),
@@ -42,6 +40,15 @@ const BROUGHT = {
   ears: () => import("./ear-signs.js"),
   heart: () => import("./heart.js"),
   "other cranial nerves": () => import("./nerve-signs.js"),
+  power: limbs("limbs"),
+  coordination: limbs("limbs"),
+  tremor: limbs("limbs"),
+  functional: limbs("limbs"),
+  reflexes: limbs("reflexes"),
+  "cortical-feeling": limbs("feeling"),
+  sensation: limbs("feeling"),
+  walking: limbs("walking"),
+  standing: limbs("walking"),
 };
 
 const brought = new Set();

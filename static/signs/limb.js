@@ -21,6 +21,8 @@ export class Limb {
     this.node = svg(
       "svg",
       { class: "limb", viewBox: "-16 0 208 176", width: 240, height: 203, "aria-hidden": "true" },
+      svg("path", { class: "limb-behind", d: limb.behind ?? "" }),
+      ...(limb.names ?? []).map(([name, x, y]) => svg("text", { class: "tick", x, y }, name)),
       svg("path", { class: "limb-ghost", d: limb.moving }),
       edge(limb.rest), this.moving[0], inside(limb.rest), this.moving[1],
       this.hammer,

@@ -11,6 +11,7 @@ import org.manubrium.examination.Probe;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
 import org.manubrium.patient.Phase;
+import org.manubrium.patient.Sex;
 
 /** The bulk of a muscle, which shrinks in the months after it has lost its nerve, and the twitching of one that is losing it. */
 final class BulkReader implements SignReader {
@@ -62,13 +63,23 @@ final class BulkReader implements SignReader {
                     "");
         }
         double kept = ((Finding.Graded) finding).amount();
-        double thick = 1 - (1 - kept) * LimbState.constant(body, "limb.wasted-share");
         return new Appearance(
-                "muscle-bulk",
-                List.of(),
-                List.of(new Appearance.Measure(
-                        "stands out", Math.rint(thick * 100), "% of what this build would show")),
-                "");
+                "muscle-bulk", List.of(), measures(body, probe.item().place(), kept), "");
+    }
+
+    /** How far the muscle stands out, and the tape over it: both follow the build, and the tape follows the muscle. */
+    private static List<Appearance.Measure> measures(Body body, String muscle, double kept) {
+        double build = 1
+                + LimbState.constant(body, "limb.build-spread")
+                        * body.person().variation().of("build");
+        String sex = body.person().sex() == Sex.FEMALE ? "female" : "male";
+        double full = LimbState.constant(body, "limb.stands-out." + muscle) * build;
+        double lost = full * (1 - kept) * LimbState.constant(body, "limb.wasted-share");
+        double tape = LimbState.constant(body, "limb.tape." + muscle + "." + sex) * build
+                - lost * LimbState.constant(body, "limb.tape-per-thickness") / 10;
+        return List.of(
+                new Appearance.Measure("stands out by", Math.rint(full - lost), "mm"),
+                new Appearance.Measure("tape over it", Math.rint(tape * 10) / 10, "cm"));
     }
 
     private static double twitch(double t, double rate) {

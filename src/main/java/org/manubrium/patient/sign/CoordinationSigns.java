@@ -17,10 +17,14 @@ final class CoordinationSigns {
         Map<String, LimbSign> found = new HashMap<>();
         found.put("finger-nose", aimed("arm", "elbow-flexion"));
         found.put("heel-shin", aimed("leg", "hip-flexion"));
-        found.put("rapid-alternating", rhythm("arm", "forearm-pronation"));
-        found.put("finger-tapping", rhythm("arm", "finger-flexion"));
-        found.put("thumb-to-fingers", rhythm("arm", "thumb-opposition"));
-        found.put("foot-tapping", rhythm("leg", "ankle-dorsiflexion"));
+        found.put("rapid-alternating", rhythm("arm", "forearm-pronation", new Beat("hand turned over", "degrees", 32)));
+        found.put("finger-tapping", rhythm("arm", "finger-flexion", new Beat("finger and thumb apart", "cm", 1.4)));
+        found.put(
+                "thumb-to-fingers",
+                rhythm("arm", "thumb-opposition", new Beat("thumb away from the fingers", "cm", 0.8)));
+        found.put(
+                "foot-tapping",
+                rhythm("leg", "ankle-dorsiflexion", new Beat("ball of the foot off the floor", "cm", 1)));
         found.put("rebound", rebound());
         return found;
     }
@@ -58,13 +62,16 @@ final class CoordinationSigns {
                 || limb.upperLost(movement) >= number(limb, "limb.upper-slows");
     }
 
-    private static LimbSign rhythm(String area, String movement) {
+    /** What is beaten: a movement, its unit, and how much of it goes with each tabled unit of size. */
+    private record Beat(String name, String unit, double much) {}
+
+    private static LimbSign rhythm(String area, String movement, Beat beat) {
         return new LimbSign(
                 "tapping",
                 "even",
                 (body, side) -> beat(new LimbState(body, area, side), movement),
                 List.of(measured("beats in ten seconds", "", "beats")),
-                CoordinationSigns::taps,
+                numbers -> taps(numbers, beat),
                 (body, side) -> paths(new LimbState(body, area, side), movement),
                 side -> Set.of(Attention.limb(area, side)));
     }
@@ -119,18 +126,19 @@ final class CoordinationSigns {
                 }),
                 LimbNumbers.curve("of the way", "%", 20, 150, t -> {
                     double along = Math.min(1, t / seconds);
-                    return 100 * numbers.of("reach") * along * along * (3 - 2 * along);
+                    double past = numbers.of("past") * LimbNumbers.bump(t, seconds + 0.12, 0.16);
+                    return 100 * numbers.of("reach") * along * along * (3 - 2 * along) + past;
                 }));
     }
 
-    private static List<Appearance.Curve> taps(LimbNumbers numbers) {
+    private static List<Appearance.Curve> taps(LimbNumbers numbers, Beat beat) {
         double hertz = numbers.of("beats") / 10;
         double jitter = numbers.of("jitter");
         double shrink = numbers.of("shrink");
-        double size = numbers.of("size");
-        return List.of(LimbNumbers.curve("opening", "cm", 20, 250, t -> {
+        double size = numbers.of("size") * beat.much();
+        return List.of(LimbNumbers.curve(beat.name(), beat.unit(), 20, 500, t -> {
             double phase = hertz * t + jitter * LimbNumbers.uneven(t);
-            double left = Math.max(0.12, 1 - shrink * t / 5) * (1 + jitter * LimbNumbers.uneven(t * 2.3));
+            double left = Math.max(0.12, 1 - shrink * t / 10) * (1 + jitter * LimbNumbers.uneven(t * 2.3));
             return size * left * (1 - Math.cos(2 * Math.PI * phase)) / 2;
         }));
     }

@@ -55,7 +55,10 @@ final class FunctionalSigns {
     }
 
     private static Appearance.Curve sinking(String name, String unit, double most) {
-        return LimbNumbers.curve(name, unit, 100, 101, t -> most * t * t * (30 - 2 * t) / 1000);
+        return LimbNumbers.curve(name, unit, 100, 201, t -> {
+            double along = Math.min(1, t / 15);
+            return most * along * along * (3 - 2 * along);
+        });
     }
 
     private static String held(Body body, Side side) {
@@ -80,11 +83,18 @@ final class FunctionalSigns {
                 "alike",
                 (body, side) -> compared(LimbState.leg(body, side), movement),
                 List.of(measured(asked, "N", "asked"), measured(unasked, "N", "unasked")),
-                LimbSign.none(),
+                numbers -> List.of(press(asked, numbers.of("asked")), press(unasked, numbers.of("unasked"))),
                 (body, side) -> List.of(
                         LimbState.leg(body, side).upper(movement),
                         LimbState.leg(body, side).lower(movement)),
                 side -> Set.of(Attention.limb("leg", side)));
+    }
+
+    private static Appearance.Curve press(String name, double newton) {
+        return LimbNumbers.curve(name, "N", 20, 151, t -> {
+            double on = Math.max(0, Math.min(1, (t - 0.4) / 0.4));
+            return newton * on * on * (3 - 2 * on) * (1 + 0.02 * LimbNumbers.uneven(t));
+        });
     }
 
     private static String compared(LimbState leg, String movement) {
@@ -136,7 +146,10 @@ final class FunctionalSigns {
                 "stays",
                 (body, side) -> drawn(body),
                 List.of(measured("navel moves up by", "cm", "up")),
-                LimbSign.none(),
+                numbers -> List.of(LimbNumbers.curve("navel above its place", "cm", 25, 81, t -> {
+                    double along = Math.max(0, Math.min(1, (t - 0.3) / 0.8));
+                    return numbers.of("up") * along * along * (3 - 2 * along);
+                })),
                 (body, side) -> List.of(
                         new Strand("lower-motor", body.anatomy().supply("lower-belly-wall", Side.RIGHT)),
                         new Strand("lower-motor", body.anatomy().supply("upper-belly-wall", Side.RIGHT)),

@@ -16,7 +16,7 @@ final class Gait {
 
     /** The pattern; {@code watched} if the patient knows that he is seen, when attention can get in the way. */
     static String read(Body body, boolean watched) {
-        if (weak(body, Side.RIGHT) && weak(body, Side.LEFT)) {
+        if (both(s -> weak(body, s)) || SIDES.stream().anyMatch(s -> helpless(body, s))) {
             return "cannot-walk";
         }
         if (watched && body.quantity("attended.walking") >= number(body, "limb.attended")) {
@@ -36,7 +36,8 @@ final class Gait {
                         : "",
                 sided("dropped", s -> power(body, "ankle-dorsiflexion", s) < number(body, "limb.power-to-lift-foot")),
                 sided("dipping", s -> power(body, "hip-abduction", s) < number(body, "limb.power-to-hold-pelvis")),
-                sided("veers", s -> StandingSigns.unbalanced(body, s)));
+                sided("veers", s -> StandingSigns.unbalanced(body, s)),
+                sided("arm-still", s -> armUndriven(body, s) >= number(body, "limb.drive-lost")));
     }
 
     private static String first(String... patterns) {
@@ -48,8 +49,21 @@ final class Gait {
         return "usual";
     }
 
+    /** A stiff leg is swung round; where the arm of its side is spared, that arm swings as it always did. */
     private static String stiff(Body body) {
-        return both(s -> released(body, s)) ? "crossing" : sided("swinging-round", s -> released(body, s));
+        if (both(s -> released(body, s))) {
+            return "crossing";
+        }
+        String bent = sided("swinging-round", s -> released(body, s) && armStiff(body, s));
+        return bent.isEmpty() ? sided("leg-swung-round", s -> released(body, s)) : bent;
+    }
+
+    private static boolean armStiff(Body body, Side side) {
+        return LimbState.arm(body, side).upperLost("elbow-extension") >= number(body, "limb.stiff-gait-from");
+    }
+
+    private static double armUndriven(Body body, Side side) {
+        return LimbState.arm(body, side).undriven();
     }
 
     private static boolean released(Body body, Side side) {
@@ -71,7 +85,11 @@ final class Gait {
         for (Side side : SIDES) {
             undriven += LimbState.leg(body, side).undriven() / 2;
         }
-        return undriven >= number(body, "limb.shuffle-from") ? "shuffling" : "";
+        if (undriven < number(body, "limb.shuffle-from")) {
+            return "";
+        }
+        String worse = sided("shuffling", s -> armUndriven(body, s) >= number(body, "limb.arm-still-from"));
+        return worse.isEmpty() ? "shuffling" : worse;
     }
 
     private static double unstepped(Body body, Side side) {
@@ -84,6 +102,11 @@ final class Gait {
 
     private static boolean weak(Body body, Side side) {
         return power(body, "knee-extension", side) < number(body, "limb.power-to-stand");
+    }
+
+    /** A leg that neither hip nor knee can hold straight carries nobody. */
+    private static boolean helpless(Body body, Side side) {
+        return weak(body, side) && power(body, "hip-extension", side) < number(body, "limb.power-to-stand");
     }
 
     private static double power(Body body, String movement, Side side) {
@@ -108,6 +131,8 @@ final class Gait {
             LimbState leg = LimbState.leg(body, side);
             found.add(leg.drive());
             found.add(leg.brake());
+            found.add(LimbState.arm(body, side).drive());
+            found.add(LimbState.arm(body, side).upper("elbow-extension"));
             found.add(new Strand("stepping", body.anatomy().tract("stepping", side, Segment.L4, "leg")));
             for (String movement : List.of("ankle-dorsiflexion", "hip-abduction")) {
                 found.add(leg.upper(movement));

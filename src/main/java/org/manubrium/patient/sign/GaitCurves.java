@@ -6,17 +6,22 @@ import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 
 /**
- * The angles of the joints through two strides. The affected side takes the pattern's own numbers, the other side those of
+ * The angles of the joints through four strides. The affected side takes the pattern's own numbers, the other side those of
  * its "other" row; a pattern without a side has both alike.
  */
 final class GaitCurves {
-    private static final int SAMPLES = 100;
+    private static final int STRIDES = 4;
+    private static final int SAMPLES = 160;
+    /** Lengths from hip to knee and from knee to ankle, in cm. */
+    private static final double THIGH = 42;
+
+    private static final double SHANK = 42;
 
     private GaitCurves() {}
 
     static List<Appearance.Curve> of(LimbNumbers numbers) {
         double stride = 120 / numbers.of("cadence");
-        double stepMs = stride * 2 * 1000 / SAMPLES;
+        double stepMs = stride * STRIDES * 1000 / SAMPLES;
         List<Appearance.Curve> found = new ArrayList<>();
         for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
             String which = numbers.code().endsWith("-" + side.opposite().word()) ? "other." : "";
@@ -33,7 +38,7 @@ final class GaitCurves {
 
     private static List<Appearance.Curve> leg(
             LimbNumbers n, String side, String which, double stepMs, double stride, double from) {
-        double hip = n.of(which + "hip");
+        double hip = n.of(which + "hip") * stretched(n);
         double knee = n.of(which + "knee");
         double foot = n.of(which + "foot");
         double round = n.of(which + "round");
@@ -73,7 +78,42 @@ final class GaitCurves {
                         "degrees",
                         stepMs,
                         SAMPLES,
-                        t -> n.of(which + "elbow") - arm * Math.cos(2 * Math.PI * (t / stride + from))));
+                        t -> -arm * Math.cos(2 * Math.PI * (t / stride + from))),
+                LimbNumbers.curve(
+                        side + " elbow",
+                        "degrees",
+                        stepMs,
+                        SAMPLES,
+                        t -> n.of(which + "elbow") - arm / 4 * Math.cos(2 * Math.PI * (t / stride + from))));
+    }
+
+    /** By how much the tabled hip angles are stretched so that the feet come down as far apart as the tabled step. */
+    private static double stretched(LimbNumbers n) {
+        boolean left = n.code().endsWith("-left");
+        String right = left ? "other.hip" : "hip";
+        String other = n.code().endsWith("-right") ? "other.hip" : "hip";
+        double low = 0;
+        double high = 4;
+        for (int i = 0; i < 40; i++) {
+            double half = (low + high) / 2;
+            double reached = reach(n.of(right) * half) / 2 + reach(n.of(other) * half) / 2;
+            if (reached < n.of("step")) {
+                low = half;
+            } else {
+                high = half;
+            }
+        }
+        return low;
+    }
+
+    /** How far the heels are apart when both hips are this far from the middle, the knees nearly straight. */
+    private static double reach(double hip) {
+        return ankle(8 + hip) - ankle(8 - hip);
+    }
+
+    private static double ankle(double hip) {
+        double slope = Math.toRadians(hip);
+        return THIGH * Math.sin(slope) + SHANK * Math.sin(slope - Math.toRadians(6));
     }
 
     /** A bump once a stride; heel strike is at 0. */
@@ -96,6 +136,6 @@ final class GaitCurves {
         double way = n.code().endsWith("-left") ? -1 : 1;
         return n.of("trunk") * Math.sin(2 * Math.PI * (strides + 0.12))
                 + n.of("lurch") * LimbNumbers.uneven(strides)
-                + way * n.of("veer") * strides / 2;
+                + way * n.of("veer") * strides / STRIDES;
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.manubrium.anatomy.Side;
+import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Body;
 
 /** Walking: freely, on heels, on toes, heel to toe, and turning. */
@@ -35,7 +36,8 @@ final class GaitSigns {
                 List.of(
                         measured("step length", "cm", "step"),
                         measured("feet apart by", "cm", "base"),
-                        measured("steps in a minute", "", "cadence")),
+                        measured("steps in a minute", "", "cadence"),
+                        measured("feet turned out by", "degrees", "out")),
                 GaitCurves::of,
                 (body, side) -> Gait.paths(body),
                 side -> watched ? MOVED : Set.of());
@@ -61,9 +63,19 @@ final class GaitSigns {
                 "straight",
                 (body, side) -> line(body),
                 List.of(measured("steps beside the line, of ten", "", "aside")),
-                LimbSign.none(),
+                GaitSigns::tenSteps,
                 (body, side) -> Gait.paths(body),
                 side -> MOVED);
+    }
+
+    /** Where each of ten steps falls: those beside the line are spread over the ten. */
+    private static List<Appearance.Curve> tenSteps(LimbNumbers numbers) {
+        return List.of(LimbNumbers.curve("foot to the right of the line", "cm", 1000, 10, t -> {
+            int step = (int) Math.rint(t);
+            double way = step % 2 == 0 ? 1 : -1;
+            boolean beside = step * 7 % 10 < numbers.of("aside");
+            return way * (beside ? 11 + 3 * LimbNumbers.uneven(step) : 1);
+        }));
     }
 
     private static String line(Body body) {
@@ -71,7 +83,7 @@ final class GaitSigns {
         if (StandingSigns.unsteered(body) || gait.startsWith("stamping") || gait.startsWith("veers")) {
             return "aside";
         }
-        return gait.equals("usual") ? "straight" : "awkward";
+        return gait.equals("usual") || gait.startsWith("arm-still") ? "straight" : "awkward";
     }
 
     private static LimbSign turning() {
@@ -80,14 +92,24 @@ final class GaitSigns {
                 "quick",
                 (body, side) -> turn(body),
                 List.of(measured("steps to turn round", "", "steps"), measured("takes", "s", "seconds")),
-                LimbSign.none(),
+                numbers -> List.of(
+                        LimbNumbers.curve(
+                                "turned", "degrees", 50, 121, t -> 180 * Math.min(1, t / numbers.of("seconds"))),
+                        LimbNumbers.curve(
+                                "trunk leans to the right",
+                                "cm",
+                                50,
+                                121,
+                                t -> numbers.of("leans")
+                                        * Math.sin(2 * Math.PI * t / 1.3)
+                                        * LimbNumbers.bump(t, numbers.of("seconds") / 2, numbers.of("seconds") / 2))),
                 (body, side) -> Gait.paths(body),
                 side -> MOVED);
     }
 
     private static String turn(Body body) {
         String gait = Gait.read(body, true);
-        if (gait.equals("shuffling") || gait.equals("glued")) {
+        if (gait.startsWith("shuffling") || gait.equals("glued")) {
             return "many-steps";
         }
         return StandingSigns.unsteered(body) ? "lurches" : "quick";

@@ -46,13 +46,15 @@ final class PowerReader implements SignReader {
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         double passed = passed(body, manoeuvre, probe);
-        double range = body.physiology().constant("power.range-degrees");
+        double range = body.physiology().constant("power.range." + manoeuvre.part());
         double tightens = step(passed, body.physiology().constant("power.flicker"));
         double lying = range * step(passed, body.physiology().constant("power.lying"));
         double lifted = range * step(passed, body.physiology().constant("power.lifted"));
-        double push = strength(body) * against(body, passed);
+        double push = strength(body)
+                * body.physiology().constant("power.newton-share." + manoeuvre.part())
+                * against(body, passed);
         return new Appearance(
-                "resisted-movement",
+                "limb-power",
                 List.of(),
                 List.of(
                         new Appearance.Measure("muscle seen to tighten", 3 * tightens, "mm"),

@@ -40,15 +40,20 @@ final class SpasticityReader implements SignReader {
         double lasts = 0.08 + 0.3 * amount;
         return new Appearance(
                 "stretch",
-                List.of(LimbNumbers.curve(
-                        "resists",
-                        "N",
-                        10,
-                        100,
-                        t -> t > 0.8 ? 0 : 4 + most * amount * LimbNumbers.bump(t, 0.25 + 0.1 * amount, lasts))),
-                List.of(new Appearance.Measure(
-                        "range moved through", Math.rint(130 - 60 * amount * amount), "degrees")),
+                List.of(
+                        LimbNumbers.curve(
+                                "resists",
+                                "N",
+                                10,
+                                100,
+                                t -> t > 0.8 ? 0 : 4 + most * amount * LimbNumbers.bump(t, 0.25 + 0.1 * amount, lasts)),
+                        LimbNumbers.curve("joint", "degrees", 10, 100, t -> range(amount) * Math.min(1, t / 0.8))),
+                List.of(new Appearance.Measure("range moved through", range(amount), "degrees")),
                 "");
+    }
+
+    private static double range(double amount) {
+        return Math.rint(130 - 60 * amount * amount);
     }
 
     @Override

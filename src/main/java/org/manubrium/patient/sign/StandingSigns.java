@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.manubrium.anatomy.Segment;
 import org.manubrium.anatomy.Side;
+import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Phase;
 
@@ -30,18 +31,36 @@ final class StandingSigns {
                 List.of(
                         measured("sways with eyes open by", "cm", "open"),
                         measured("sways with eyes shut by", "cm", "shut")),
-                numbers -> List.of(
-                        LimbNumbers.curve(
-                                "eyes open", "cm", 50, 120, t -> numbers.of("open") * LimbNumbers.uneven(t / 3)),
-                        LimbNumbers.curve(
-                                "eyes shut",
-                                "cm",
-                                50,
-                                120,
-                                t -> numbers.of("shut") * LimbNumbers.uneven(t / 3 + 9) * Math.min(1, t / 2))),
+                StandingSigns::swaying,
                 (body, side) -> paths(body),
                 side -> Set.of(
                         "attended.walking", Attention.limb("leg", Side.RIGHT), Attention.limb("leg", Side.LEFT)));
+    }
+
+    /** Twenty seconds with open eyes and twenty with shut, sideways and to the front. */
+    private static List<Appearance.Curve> swaying(LimbNumbers numbers) {
+        List<Appearance.Curve> found = new ArrayList<>();
+        for (String eyes : List.of("open", "shut")) {
+            double most = numbers.of(eyes);
+            double from = eyes.equals("open") ? 0 : 9;
+            found.add(sway("eyes " + eyes + ", to the right", most, from, 0.2));
+            found.add(sway("eyes " + eyes + ", to the front", 0.7 * most, from + 40, 0.24));
+        }
+        return List.copyOf(found);
+    }
+
+    /** A wandering line that reaches the given number of centimetres once and never more. */
+    private static Appearance.Curve sway(String name, double most, double from, double pace) {
+        double highest = 0;
+        for (int i = 0; i <= 200; i++) {
+            highest = Math.max(highest, Math.abs(wander(i / 10.0, from, pace)));
+        }
+        double by = most / highest;
+        return LimbNumbers.curve(name, "cm", 100, 201, t -> by * wander(t, from, pace));
+    }
+
+    private static double wander(double t, double from, double pace) {
+        return LimbNumbers.uneven(t * pace + from) * Math.min(1, t / 2);
     }
 
     /** Not a test of the cerebellum: who is unsteady with open eyes already cannot be tested further. */
@@ -107,7 +126,12 @@ final class StandingSigns {
                                 ? "drops"
                                 : "level",
                 List.of(measured("other half of the pelvis drops by", "degrees", "drop")),
-                LimbSign.none(),
+                numbers -> List.of(LimbNumbers.curve(
+                        "other half of the pelvis down",
+                        "degrees",
+                        50,
+                        61,
+                        t -> numbers.of("drop") * Math.max(0, Math.min(1, t - 0.5)))),
                 (body, side) -> List.of(
                         LimbState.leg(body, side).lower("hip-abduction"),
                         LimbState.leg(body, side).upper("hip-abduction")),
@@ -123,7 +147,7 @@ final class StandingSigns {
                         measured("weight on the arms", "% of body weight", "arms"),
                         measured("takes", "s", "seconds"),
                         measured("hips raised by", "cm", "height")),
-                LimbSign.none(),
+                StandingSigns::rising,
                 (body, side) -> {
                     List<Strand> found = new ArrayList<>(paths(body));
                     found.add(LimbState.leg(body, Side.RIGHT).drive());
@@ -131,6 +155,25 @@ final class StandingSigns {
                     return found;
                 },
                 side -> Set.of(Attention.limb("leg", Side.RIGHT), Attention.limb("leg", Side.LEFT)));
+    }
+
+    /** The hips above the seat, the trunk bent forward and the weight on the arms, for seven seconds. */
+    private static List<Appearance.Curve> rising(LimbNumbers numbers) {
+        double seconds = numbers.of("seconds");
+        double height = numbers.of("height");
+        return List.of(
+                LimbNumbers.curve("hips above the seat", "cm", 50, 141, t -> {
+                    double along = Math.min(1, Math.max(0, t / seconds - 0.3) / 0.7);
+                    return height * along * along * (3 - 2 * along);
+                }),
+                LimbNumbers.curve(
+                        "trunk bent forward", "degrees", 50, 141, t -> 42 * LimbNumbers.bump(t / seconds, 0.4, 0.3)),
+                LimbNumbers.curve(
+                        "weight on the arms",
+                        "%",
+                        50,
+                        141,
+                        t -> numbers.of("arms") * LimbNumbers.bump(t / seconds, 0.45, 0.3)));
     }
 
     private static String up(Body body) {

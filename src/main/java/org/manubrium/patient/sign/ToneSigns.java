@@ -12,6 +12,14 @@ import org.manubrium.patient.Body;
 final class ToneSigns {
     private static final double STEP_MS = 20;
     private static final int SAMPLES = 120;
+    /** How long the two movements take, in seconds. */
+    private static final double SLOW = 2;
+
+    private static final double QUICK = 0.6;
+    /** Where in a quick movement it catches, as a share of its time, and for how many seconds. */
+    private static final double CATCH_AT = 0.35;
+
+    private static final double CATCH_HOLDS = 0.35;
 
     private ToneSigns() {}
 
@@ -33,7 +41,9 @@ final class ToneSigns {
                         measured("resists a quick movement with at most", "N", "quick")),
                 numbers -> List.of(
                         resistance("moved slowly", numbers, "slow", false),
-                        resistance("moved quickly", numbers, "quick", true)),
+                        resistance("moved quickly", numbers, "quick", true),
+                        angle("joint, moved slowly", numbers, area + " " + movement, false),
+                        angle("joint, moved quickly", numbers, area + " " + movement, true)),
                 (body, side) -> paths(new LimbState(body, area, side), arc, movement));
     }
 
@@ -67,9 +77,22 @@ final class ToneSigns {
                 limb.steering());
     }
 
+    /** How far the joint has been moved; what catches a quick movement holds it up where it catches. */
+    private static Appearance.Curve angle(String name, LimbNumbers numbers, String joint, boolean quick) {
+        double range = numbers.physiology().constant("limb.passive-range." + joint.replace(' ', '.'));
+        double held = quick ? CATCH_HOLDS * numbers.of("sharp") : 0;
+        double seconds = quick ? QUICK : SLOW;
+        double caught = CATCH_AT * seconds;
+        return LimbNumbers.curve(name, "degrees", STEP_MS, SAMPLES, t -> {
+            double moved = t <= caught ? t : Math.max(caught, t - held);
+            double along = Math.min(1, moved / seconds);
+            return range * along * along * (3 - 2 * along);
+        });
+    }
+
     /** A catch stops a quick movement early and lets go; stiffness lasts as long as the movement. */
     private static Appearance.Curve resistance(String name, LimbNumbers numbers, String key, boolean quick) {
-        double seconds = quick ? 0.6 : 2;
+        double seconds = quick ? QUICK : SLOW;
         double force = numbers.of(key);
         double sharp = numbers.of("sharp");
         double beats = numbers.of("beats");
@@ -78,8 +101,8 @@ final class ToneSigns {
             if (along > 1) {
                 return 0;
             }
-            double even = Math.sin(Math.PI * Math.min(1, along));
-            double early = quick ? LimbNumbers.bump(along, 0.35, 0.12) : even;
+            double even = Math.min(1, 9 * Math.min(along, 1 - along));
+            double early = quick ? LimbNumbers.bump(along, CATCH_AT, 0.12) : even;
             double shape = sharp * early + (1 - sharp) * even;
             return force * shape * (1 + 0.35 * beats * Math.sin(2 * Math.PI * 5 * t));
         });

@@ -27,18 +27,20 @@ final class TremorSigns {
                 "none",
                 read,
                 List.of(measured("shakes by", "mm", "mm")),
-                numbers -> List.of(LimbNumbers.curve(
-                        "finger",
-                        "mm",
-                        20,
-                        200,
-                        t -> numbers.of("mm")
-                                * Math.sin(2 * Math.PI * numbers.of("hertz") * t)
-                                * (1 + 0.2 * LimbNumbers.uneven(t)))),
+                numbers -> List.of(LimbNumbers.curve("finger", "mm", 20, 200, t -> shaking(numbers, t))),
                 (body, side) -> List.of(
                         LimbState.arm(body, side).drive(),
                         LimbState.arm(body, side).steering()),
                 TremorSigns::moved);
+    }
+
+    /** A wave that may grow over the four seconds and may change its rhythm and size from moment to moment. */
+    private static double shaking(LimbNumbers numbers, double t) {
+        double wander = numbers.of("wander");
+        double grown = 1 - numbers.of("grows") * (1 - Math.min(1, t / 3.5));
+        double phase = numbers.of("hertz") * t + wander * LimbNumbers.uneven(t / 4);
+        double size = 1 - (0.1 + 0.6 * wander) * (1 + LimbNumbers.uneven(t)) / 2;
+        return numbers.of("mm") * size * grown * Math.sin(2 * Math.PI * phase);
     }
 
     private static Set<String> moved(Side side) {

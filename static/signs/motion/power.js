@@ -1,0 +1,61 @@
+// Power of a movement, both sides: what the limb does resting on the couch, raised clear of it, and against a hand.
+
+import { el, svg } from "../../bedside/dom.js";
+import { amountText, measuresOf } from "../latest.js";
+import { onAPartner } from "../partner.js";
+import { acted } from "./acted.js";
+import { arrow, at, picture } from "./flesh.js";
+import { PARTS, sceneFor } from "./power-scenes.js";
+import { sidesText } from "./steps.js";
+
+const MOVES_MS = 1200;
+const PANELS = ["resting on the couch", "raised clear of it", "against a hand"];
+
+const smooth = (part) => part * part * (3 - 2 * part);
+
+/** One of the three: the limb at rest stays behind as a ghost. */
+function panel(scene, index, degrees, newton, tight) {
+  const moving = svg("g", {}, svg("path", { class: "skin", d: scene.moving }));
+  const belly = svg("ellipse", { class: "belly", cx: scene.belly[0], cy: scene.belly[1], rx: 16, ry: 3 });
+  const force = svg("path", { class: "force", d: arrow(newton * 0.32), visibility: index === 2 && newton > 0 ? "visible" : "hidden" });
+  const helper = svg("path", { class: "helper", d: PARTS.palm, visibility: index === 2 ? "visible" : "hidden" });
+  const words = [`${amountText(degrees)}°`, `${amountText(degrees)}°`, `${amountText(newton)} N`][index];
+  const node = picture(150, 150, "power-panel",
+    svg("path", { class: "couch", d: "M4 136H146V143H4Z", visibility: index === 0 ? "visible" : "hidden" }),
+    svg("path", { class: "gauge", d: "M138 92V124M132 116L138 124L144 116", visibility: index === 1 ? "visible" : "hidden" }),
+    ...(scene.over ? [] : [svg("path", { class: "skin", d: scene.rest })]), svg("path", { class: "limb-ghost", d: scene.moving }), moving, ...(scene.over ? [svg("path", { class: "skin", d: scene.rest })] : []),
+    svg("text", { class: "tick", x: 2, y: 14 }, scene.seen), belly, helper, force, svg("text", { class: "trace-name", x: 146, y: 14, "text-anchor": "end" }, words));
+  const show = (ms) => {
+    const part = smooth(Math.min(1, Math.max(0, ms / MOVES_MS)));
+    const turn = index === 2 ? Math.min(degrees, 8) * part : degrees * part;
+    const [x, y] = scene.joint;
+    moving.setAttribute("transform", `rotate(${(scene.turn * turn).toFixed(2)} ${x} ${y})`);
+    moving.dataset.degrees = turn;
+    belly.setAttribute("ry", (3 + tight * part * 1.6).toFixed(2));
+    const [gx, gy] = scene.grip;
+    const angle = (scene.turn * turn * Math.PI) / 180;
+    const held = [x + (gx - x) * Math.cos(angle) - (gy - y) * Math.sin(angle), y + (gx - x) * Math.sin(angle) + (gy - y) * Math.cos(angle)];
+    const direction = scene.push + scene.turn * turn;
+    helper.setAttribute("transform", at(...held, direction));
+    force.setAttribute("transform", at(held[0], held[1], direction));
+    force.dataset.newton = newton;
+  };
+  return { node, show };
+}
+
+function threePanels(manoeuvre) {
+  const scene = sceneFor(manoeuvre.id);
+  return (probe) => {
+    const [tight, lying, lifted, newton] = measuresOf(probe).map(({ amount }) => amount);
+    const parts = [lying, lifted, lifted].map((degrees, index) => panel(scene, index, degrees, newton, tight));
+    const node = el("div", { class: "power-row" }, ...parts.map((part, index) => el("div", {}, part.node, el("span", { class: "quiet" }, PANELS[index]))));
+    return { node, show: (ms) => parts.forEach((part) => part.show(ms)) };
+  };
+}
+
+export function limbPower(host, { manoeuvre, probes, fresh, still }) {
+  acted(host, { probes, make: threePanels(manoeuvre), end: 2000, stills: [2000], fresh, still, again: "Try it again" });
+  host.append(onAPartner());
+  return sidesText(probes);
+}
+
