@@ -53,7 +53,7 @@ function aiming(scene) {
 export function aimedPath(host, { manoeuvre, probes, fresh, still }) {
   const scene = manoeuvre.id.startsWith("heel") ? SCENES.heel : SCENES.finger;
   const end = lengthMs(curvesOf(probes.at(-1))[0]);
-  const traces = [{ title: "To the side of the line", series: seriesOf(probes), low: -5, high: 5, short: true }, { title: "Of the way to the mark", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 110, short: true }];
+  const traces = [{ title: "To the side of the line", series: seriesOf(probes), low: -5, high: 5, short: true }, { title: "Of the way to the mark", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 120, short: true }];
   acted(host, { probes, make: aiming(scene), end, stills: still ? [600, 1400, end] : [end], traces, fresh, still });
   const said = (probe) => {
     const [aside, along] = curvesOf(probe);

@@ -52,7 +52,7 @@ function heldOut(probes) {
 
 export function armDrift(host, { probes, fresh, still }) {
   const end = lengthMs(curvesOf(probes.at(-1))[0]);
-  const traces = [{ title: "Hand below its place", series: seriesOf(probes), low: -10, high: 20, short: true }, { title: "Palm turned in", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 60, short: true }];
+  const traces = [{ title: "Hand below its place", series: seriesOf(probes), low: -10, high: 50, short: true }, { title: "Palm turned in", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 60, short: true }];
   acted(host, { probes, make: heldOut, together: true, end, stills: still ? [0, 8000, end] : [end], pace: 4, traces, fresh, still });
   return `Eyes shut, twenty seconds. ${sidesText(probes)}`;
 }

@@ -125,12 +125,25 @@ function figure(probe) {
   return { node: el("div", { class: "walk" }, ...views.map(({ node }) => node)), show: (ms) => views.forEach((view) => view.show(ms)) };
 }
 
+const FRAMES = 8;
+
+/** One stride of the right leg in eight stills, from the side and from the front. */
+function stride(probe) {
+  const walker = new Walker(probe.shown);
+  const frames = Array.from({ length: FRAMES }, (_, index) => {
+    const views = [new Aside(walker), new FromFront(walker)];
+    views.forEach((view) => view.show((index / FRAMES) * walker.strideMs));
+    return el("div", { class: "walk-frame" }, ...views.map(({ node }) => node));
+  });
+  return el("div", { class: "walk-stride" }, ...frames);
+}
+
 export function gait(host, { probes, fresh, still }) {
   const last = fresh ?? probes.at(-1);
   const walker = new Walker(last.shown);
-  const stills = [0, 0.25, 0.5, 0.75].map((part) => part * walker.strideMs);
-  acted(host, { probes: [last], make: figure, end: walker.end, stills: still ? stills : [0], fresh, still });
-  host.append(footprints(walker));
+  if (!still) acted(host, { probes: [last], make: figure, end: walker.end, stills: [0], fresh, still });
+  host.append(el("p", { class: "trace-title" }, `One stride in eight stills, ${amountText(walker.strideMs / 1000)} s; the left limbs are fainter`), stride(last),
+    el("p", { class: "trace-title" }, "The first five steps from above"), footprints(walker));
   return said(last, walker);
 }
 
@@ -144,6 +157,7 @@ function said(probe, walker) {
     `right side of the pelvis goes down by up to ${most("pelvis, right side down")} degrees, left side by up to ${amountText(-lowest(walker.curves["pelvis, right side down"]), 0)}`,
     `trunk sways through ${swing("trunk to the right")} degrees, between ${amountText(lowest(walker.curves["trunk to the right"]), 0)} and ${most("trunk to the right")} to the right`,
     `trunk bent forward ${most("trunk bent forward")} degrees`,
+    `body between ${amountText(lowest(walker.curves["body beside its way, to the right"]), 0)} and ${most("body beside its way, to the right")} cm to the right of its way`,
   ];
   return `${parts.join("; ")}.`;
 }

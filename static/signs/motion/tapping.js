@@ -1,7 +1,7 @@
 // A movement that is repeated as quickly as possible for ten seconds: its figure and its trace, for rhythm, rate and size.
 
 import { svg } from "../../bedside/dom.js";
-import { heightAt, highest, lengthMs } from "../curve.js";
+import { heightAt, lengthMs } from "../curve.js";
 import { amountText, curvesOf, latestBySide, measuresOf, sideText } from "../latest.js";
 import { seriesOf } from "../moving.js";
 import { acted } from "./acted.js";
@@ -69,6 +69,8 @@ function footTaps(curve) {
   return { node, show };
 }
 
+/** How far the axis reaches, so that it is the same for everybody. */
+const MOST = { turn: 220, "thumb-to-fingers": 6, "foot-tapping": 8 };
 const figureOf = (id) => (id.startsWith("foot") ? footTaps : id.startsWith("rapid") ? turnedOver : id.startsWith("thumb") ? thumbToFingers : fingerAndThumb);
 
 /** The largest opening in each half second span of beats: one height for each beat. */
@@ -80,7 +82,7 @@ export function tapping(host, { manoeuvre, probes, fresh, still }) {
   const figure = figureOf(manoeuvre.id);
   const [curve] = curvesOf(probes.at(-1));
   acted(host, { probes, make: (probe) => figure(curvesOf(probe)[0]), end: lengthMs(curve), stills: still ? [500, 5000, 9400] : [120], fresh, still,
-    traces: [{ title: curve.name, series: seriesOf(probes), low: 0, high: Math.max(...probes.map((probe) => highest(curvesOf(probe)[0])), 1) }] });
+    traces: [{ title: curve.name, series: seriesOf(probes), low: 0, high: MOST[curve.unit === "degrees" ? "turn" : manoeuvre.id] ?? 10 }] });
   const said = (probe) => {
     const heights = beatHeights(curvesOf(probe)[0]);
     const [first, last] = [heights.slice(0, 3), heights.slice(-3)].map((part) => part.reduce((sum, one) => sum + one, 0) / Math.max(1, part.length));

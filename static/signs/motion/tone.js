@@ -59,9 +59,8 @@ function movedLimb(joint, curves) {
 const [WIDE, TALL] = [300, 200];
 const PAD = { left: 34, right: 12, top: 14, bottom: 30 };
 
-/** Resistance over the angle of the joint; slow solid, quick dashed, each named. */
-function overAngle(lines, most) {
-  const widest = Math.max(10, ...lines.map(({ angle }) => highest(angle)));
+/** Resistance over the angle of the joint up to its axes' ends; slow solid, quick dashed, each named. */
+function overAngle(lines, { most, widest }) {
   const x = between(0, widest, PAD.left, WIDE - PAD.right);
   const y = between(0, most, TALL - PAD.bottom, PAD.top);
   const path = ({ force, angle }) => force.samples.map((newton, index) => `${index ? "L" : "M"}${x(angle.samples[index]).toFixed(1)} ${y(newton).toFixed(1)}`).join("");
@@ -82,13 +81,12 @@ export function strongestAt(force, angle) {
   return angle.samples[index];
 }
 
-function drawn(host, { manoeuvre, probes, fresh, still }, { curves, lines }) {
+function drawn(host, { manoeuvre, probes, fresh, still }, { curves, lines, axes }) {
   const joint = jointOf(manoeuvre.id);
   const sides = latestBySide(probes);
-  const most = Math.max(20, ...sides.flatMap((probe) => lines(probe).map(({ force }) => highest(force))));
   const end = lengthMs(curves(sides[0])[0]);
   acted(host, { probes, make: movedLimb(joint, curves), end, stills: still ? [0, 220, end] : [220], fresh, still, again: "Move it again, quickly" });
-  const plots = sides.map((probe) => el("div", { class: "act" }, el("b", { class: "act-side" }, `${sideText(probe.side)}: resistance over the angle`), overAngle(lines(probe), most)));
+  const plots = sides.map((probe) => el("div", { class: "act" }, el("b", { class: "act-side" }, `${sideText(probe.side)}: resistance over the angle`), overAngle(lines(probe), axes)));
   host.append(el("div", { class: "acts" }, ...plots), onAPartner());
 }
 
@@ -97,13 +95,13 @@ export function tone(host, view) {
     const [slow, quick, slowAngle, quickAngle] = curvesOf(probe);
     return [{ name: "slowly", force: slow, angle: slowAngle, dashed: false }, { name: "quickly", force: quick, angle: quickAngle, dashed: true }];
   };
-  drawn(host, view, { curves: (probe) => [curvesOf(probe)[1], curvesOf(probe)[3]], lines });
+  drawn(host, view, { curves: (probe) => [curvesOf(probe)[1], curvesOf(probe)[3]], lines, axes: { most: 25, widest: highest(curvesOf(view.probes.at(-1))[2]) } });
   return `${latestBySide(view.probes).map((probe) => said(probe, lines(probe))).join(" ")}`;
 }
 
 export function stretch(host, view) {
   const lines = (probe) => [{ name: "in a second", force: curvesOf(probe)[0], angle: curvesOf(probe)[1], dashed: false }];
-  drawn(host, view, { curves: (probe) => curvesOf(probe), lines });
+  drawn(host, view, { curves: (probe) => curvesOf(probe), lines, axes: { most: 60, widest: 140 } });
   return `${latestBySide(view.probes).map((probe) => `${said(probe, lines(probe))} ${measuresOf(probe).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ")}.`).join(" ")}`;
 }
 

@@ -93,7 +93,7 @@ function restless(probe) {
 export function unrest(host, { probes, fresh, still }) {
   const [curve] = curvesOf(probes.at(-1));
   const end = lengthMs(curve);
-  acted(host, { probes, make: restless, end, stills: still ? [0, 2400, 5200] : [2400], fresh, still, traces: [{ title: "Movement of the hand", series: seriesOf(probes), low: -10, high: 10, short: true }] });
+  acted(host, { probes, make: restless, end, stills: still ? [0, 2400, 5200] : [2400], fresh, still, traces: [{ title: "Movement of the hand", series: seriesOf(probes), low: -30, high: 30, short: true }] });
   return `${sidesText(probes)} ${latestBySide(probes).map((probe) => `${probe.side} hand between ${amountText(lowest(curvesOf(probe)[0]))} and ${amountText(highest(curvesOf(probe)[0]))} cm`).join(", ")}.`;
 }
 

@@ -48,15 +48,13 @@ export class Walker {
     return { knee, ankle, sole, heel, toe, low: Math.max(heel[1], toe[1]), weight: bearing(strides) };
   }
 
-  /** How far the hips have gone at each sample: the foot that bears the weight does not slide. */
+  /** How far the hips have gone at each sample: the foot that came down last does not slide. */
   #way() {
     const gone = [0];
     for (let ms = this.stepMs; ms <= this.end + 1e-6; ms += this.stepMs) {
-      const moved = SIDES.reduce((sum, side) => {
-        const [before, now] = [this.#leg(side, ms - this.stepMs), this.#leg(side, ms)];
-        return sum + ((before.weight + now.weight) / 2) * (before.ankle[0] - now.ankle[0]);
-      }, 0);
-      gone.push(gone.at(-1) + moved);
+      const strides = (ms - this.stepMs / 2) / this.strideMs;
+      const side = strides - Math.floor(strides) < 0.5 ? "right" : "left";
+      gone.push(gone.at(-1) + this.#leg(side, ms - this.stepMs).ankle[0] - this.#leg(side, ms).ankle[0]);
     }
     return { samples: gone, stepMs: this.stepMs };
   }
@@ -79,8 +77,8 @@ export class Walker {
       const side = SIDES[index % 2];
       const ms = (index / 2) * this.strideMs;
       const { legs, gone } = this.pose(ms);
-      const across = this.base / 2 + (legs[side].outwards - 0) * 0.2;
-      return { side, along: gone + legs[side].ankle[0], across: side === "right" ? across : -across };
+      const half = side === "right" ? this.base / 2 : -this.base / 2;
+      return { side, along: gone + legs[side].ankle[0], across: half + this.of("body beside its way, to the right", ms) };
     });
   }
 }

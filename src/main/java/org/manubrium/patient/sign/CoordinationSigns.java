@@ -97,7 +97,7 @@ final class CoordinationSigns {
                         LimbState.arm(body, side).most(LimbState.arm(body, side).unsteered())
                                 ? "overshoots"
                                 : "checked",
-                List.of(measured("arm flies past its place by", "cm", "past")),
+                List.of(measured("arm moves beyond its place by", "cm", "past")),
                 numbers -> List.of(LimbNumbers.curve(
                         "arm beyond its place",
                         "cm",

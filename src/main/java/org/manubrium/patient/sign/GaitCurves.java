@@ -33,12 +33,15 @@ final class GaitCurves {
         found.add(LimbNumbers.curve("trunk to the right", "degrees", stepMs, SAMPLES, t -> trunk(numbers, t / stride)));
         found.add(LimbNumbers.curve("trunk bent forward", "degrees", stepMs, SAMPLES, t -> numbers.of("stoop")));
         found.add(LimbNumbers.curve("feet apart", "cm", stepMs, SAMPLES, t -> numbers.of("base")));
+        found.add(LimbNumbers.curve(
+                "body beside its way, to the right", "cm", stepMs, SAMPLES, t -> beside(numbers, t / stride)));
         return List.copyOf(found);
     }
 
     private static List<Appearance.Curve> leg(
             LimbNumbers n, String side, String which, double stepMs, double stride, double from) {
         double hip = n.of(which + "hip") * stretched(n);
+        double lift = n.of(which + "lift");
         double knee = n.of(which + "knee");
         double foot = n.of(which + "foot");
         double round = n.of(which + "round");
@@ -52,6 +55,7 @@ final class GaitCurves {
                         SAMPLES,
                         t -> 8
                                 + hip * Math.cos(2 * Math.PI * (t / stride + from))
+                                + lift * swing(t / stride + from, 0.8, 0.11)
                                 + rough * LimbNumbers.uneven(t + from)),
                 LimbNumbers.curve(
                         side + " knee",
@@ -137,5 +141,11 @@ final class GaitCurves {
         return n.of("trunk") * Math.sin(2 * Math.PI * (strides + 0.12))
                 + n.of("lurch") * LimbNumbers.uneven(strides)
                 + way * n.of("veer") * strides / STRIDES;
+    }
+
+    /** Who veers leaves the line by so many centimetres a stride; who lurches leaves it now to this side, now to that. */
+    private static double beside(LimbNumbers n, double strides) {
+        double way = n.code().endsWith("-left") ? -1 : 1;
+        return way * n.of("veer") * strides + n.of("lurch") * LimbNumbers.uneven(strides * 0.7) / 2;
     }
 }

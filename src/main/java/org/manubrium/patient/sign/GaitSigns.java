@@ -62,7 +62,7 @@ final class GaitSigns {
                 "tandem",
                 "straight",
                 (body, side) -> line(body),
-                List.of(measured("steps beside the line, of ten", "", "aside")),
+                List.of(measured("steps off the line, of ten", "", "aside")),
                 GaitSigns::tenSteps,
                 (body, side) -> Gait.paths(body),
                 side -> MOVED);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.manubrium.Chromium;
 import org.manubrium.TestServer;
 import org.manubrium.examination.Examination;
@@ -29,12 +30,21 @@ final class DrawingBoard implements AutoCloseable {
               done(draw(board, { manoeuvre: JSON.parse(manoeuvre), probes: given, still }));
             }).catch((problem) => done("!" + problem.stack));
             """;
-    private static final Map<String, String> MODULES = Map.of(
+    private static final Map<String, String> HEAD = Map.of(
             "eyes", "eye-signs.js",
             "face", "face-signs.js",
             "mouth", "mouth-signs.js",
             "ears", "ear-signs.js",
             "other cranial nerves", "nerve-signs.js");
+    private static final Map<String, String> LIMBS = Map.of(
+            "power", "motion/limbs.js",
+            "coordination", "motion/limbs.js",
+            "tremor", "motion/limbs.js",
+            "functional", "motion/limbs.js",
+            "reflexes", "motion/reflexes.js",
+            "cortical-feeling", "motion/feeling.js",
+            "walking", "motion/walking.js",
+            "standing", "motion/walking.js");
 
     private final TestServer server = TestServer.start();
     private final Chromium chromium = Chromium.open(1280, 900);
@@ -44,9 +54,22 @@ final class DrawingBoard implements AutoCloseable {
     }
 
     static List<Manoeuvre> manoeuvres() {
+        return of(HEAD.keySet());
+    }
+
+    /** Those of limbs, standing and walking. */
+    static List<Manoeuvre> limbs() {
+        return of(LIMBS.keySet());
+    }
+
+    private static List<Manoeuvre> of(Set<String> systems) {
         return Bedside.REFERENCE.examination().manoeuvres().stream()
-                .filter(manoeuvre -> MODULES.containsKey(manoeuvre.system()))
+                .filter(manoeuvre -> systems.contains(manoeuvre.system()))
                 .toList();
+    }
+
+    private static String module(String system) {
+        return Objects.requireNonNull(HEAD.getOrDefault(system, LIMBS.get(system)), system);
     }
 
     /** Draws every side and point of a manoeuvre as stills; returns the sentence. */
@@ -73,7 +96,7 @@ final class DrawingBoard implements AutoCloseable {
         String said = String.valueOf(chromium.driver()
                 .executeAsyncScript(
                         DRAW,
-                        Objects.requireNonNull(MODULES.get(drawn.system())),
+                        module(drawn.system()),
                         json(Map.of(
                                 "id", drawn.id(),
                                 "name", drawn.name(),
