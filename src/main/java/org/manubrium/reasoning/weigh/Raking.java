@@ -22,6 +22,7 @@ final class Raking {
      * @param shows for each body the chance that the sign is seen
      * @param wanted the share that should show it
      */
+    @SuppressWarnings("ArrayRecordComponent") // made for one call, never compared
     record Wanted(double[] shows, double wanted) {}
 
     /** The weights, adding up to 1. */

@@ -30,6 +30,22 @@ final class DrawingBoard implements AutoCloseable {
               done(draw(board, { manoeuvre: JSON.parse(manoeuvre), probes: given, still }));
             }).catch((problem) => done("!" + problem.stack));
             """;
+    /** As the page of the bedside draws, which brings the drawings of some systems when they are first wanted. */
+    private static final String AT_THE_BEDSIDE = """
+            const [manoeuvre, probes] = arguments;
+            const done = arguments[arguments.length - 1];
+            document.getElementById("board")?.remove();
+            const board = document.createElement("div");
+            board.id = "board";
+            document.body.append(board);
+            import("/static/signs/index.js").then(({ showSign }) => {
+              showSign(board, { manoeuvre: JSON.parse(manoeuvre), probes: JSON.parse(probes) });
+              const said = () => board.querySelector(":scope > .heard");
+              const wait = () => (said() ? done(said().textContent) : requestAnimationFrame(wait));
+              wait();
+            }).catch((problem) => done("!" + problem.stack));
+            """;
+
     private static final Map<String, String> HEAD = Map.of(
             "eyes", "eye-signs.js",
             "face", "face-signs.js",
@@ -106,6 +122,24 @@ final class DrawingBoard implements AutoCloseable {
                                                 .toList())),
                         json(probes),
                         still));
+        if (said.startsWith("!")) {
+            throw new AssertionError(manoeuvre + " " + said);
+        }
+        return said;
+    }
+
+    /** Draws these items of a manoeuvre as the page of the bedside does; returns the sentence. */
+    String show(Bedside patient, String manoeuvre, List<String> items, Map<String, String> technique) {
+        List<Map<String, Object>> probes = items.stream()
+                .map(text -> Map.<String, Object>of(
+                        "side", Bedside.item(text).side().word(),
+                        "place", Bedside.item(text).place(),
+                        "technique", technique,
+                        "shown", patient.show(text, technique)))
+                .toList();
+        Manoeuvre drawn = Bedside.manoeuvre(manoeuvre);
+        String named = json(Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system()));
+        String said = String.valueOf(run(AT_THE_BEDSIDE, named, json(probes)));
         if (said.startsWith("!")) {
             throw new AssertionError(manoeuvre + " " + said);
         }
