@@ -56,7 +56,7 @@ public final class FiveSigns {
                 .toList();
         List<String> inOrder = Stream.of(
                         wished.stream().filter(facts::contains).distinct().limit(WISHED),
-                        old.stream().filter(fact -> known.get(fact) < FORGOTTEN),
+                        old.stream().filter(fact -> known.getOrDefault(fact, 0.0) < FORGOTTEN),
                         shuffled.stream().filter(fact -> !known.containsKey(fact)),
                         old.stream())
                 .flatMap(some -> some)

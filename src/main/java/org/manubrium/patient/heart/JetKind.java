@@ -39,6 +39,8 @@ public enum JetKind {
     }
 
     private final Timing timing;
+
+    @SuppressWarnings("ImmutableEnumChecker") // Set.of cannot be changed
     private final Set<String> quantities;
 
     JetKind(Timing timing, String... quantities) {

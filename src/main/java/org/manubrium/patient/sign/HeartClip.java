@@ -22,6 +22,7 @@ record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator br
     private static final double GOLDEN = 0.6180339887498949;
 
     /** The samples of one clip, or of several on end. */
+    @SuppressWarnings("ArrayRecordComponent") // filled sample by sample, then read once; never compared
     record Samples(
             double[] thumps, double[] low, double[] sharp, double[] emptying, double[] filling, double[] scratch) {
         static Samples of(double seconds) {

@@ -170,7 +170,7 @@ public final class DrillDesk {
     private List<String> choose(long account, Set<String> facts, long seed) {
         Instant now = clock.instant();
         return database.direct(stores ->
-                five.choose(facts, met(stores, account), wishes(stores, account), now.getEpochSecond(), seed));
+                five.choose(facts, met(stores, account), wishes(stores, account), (double) now.getEpochSecond(), seed));
     }
 
     private static List<Met> met(Stores stores, long account) {
