@@ -9,6 +9,7 @@ import java.util.List;
  * @param shown for each body the place of what it shows
  * @param apart for each two outcomes how many levels lie between them
  */
+@SuppressWarnings("ArrayRecordComponent") // made once, walked in the innermost loop, never compared
 record Outcomes(List<String> names, int[] shown, int[][] apart) {
     boolean allAlike() {
         for (int one : shown) {
