@@ -3,6 +3,7 @@ package org.manubrium.casefile;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.patient.Sex;
+import org.manubrium.patient.SkinTone;
 
 /** Reads who the patient is. */
 final class ProfileReader {
@@ -35,7 +36,7 @@ final class ProfileReader {
         Optional<Sex> sex = sex(patient);
         long seed = patient.whole("seed", 0, LAST_SEED).orElse(0L);
         String build = one(patient, "build", List.of("slight", "average", "heavy"));
-        String skinTone = one(patient, "skin-tone", List.of("light", "brown", "dark"));
+        String skinTone = one(patient, "skin-tone", SkinTone.words());
         String name = told(patient, "name");
         String town = told(patient, "town");
         return age.flatMap(years -> sex.map(s -> new Profile(name, years.intValue(), s, seed, build, skinTone, town)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Kept;
 import org.manubrium.anatomy.Lesion;
@@ -17,8 +18,15 @@ public final class Body {
     private final Person person;
     private final List<Ailment> ailments;
     private final Map<String, List<Held>> byStructure = new HashMap<>();
+    private final Consumer<String> asked;
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
+        this(anatomy, physiology, person, ailments, id -> {});
+    }
+
+    private Body(
+            Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments, Consumer<String> asked) {
+        this.asked = asked;
         this.anatomy = anatomy;
         this.physiology = physiology;
         this.person = person;
@@ -54,6 +62,11 @@ public final class Body {
     /** The same person with other ailments. */
     public Body with(List<Ailment> others) {
         return new Body(anatomy, physiology, person, others);
+    }
+
+    /** The same body, which tells of each quantity that is asked of it. */
+    public Body watched(Consumer<String> told) {
+        return new Body(anatomy, physiology, person, ailments, told);
     }
 
     /** The same person in health. */
@@ -150,6 +163,7 @@ public final class Body {
 
     /** A quantity in its own unit: normal, the person's own variation, and what the ailments add, within its limits. */
     public double quantity(String id) {
+        asked.accept(id);
         Quantity quantity = physiology.quantity(id);
         return Math.max(quantity.least(), Math.min(quantity.most(), unbounded(id)));
     }

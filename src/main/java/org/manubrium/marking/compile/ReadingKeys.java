@@ -34,7 +34,7 @@ final class ReadingKeys {
     }
 
     private static Body healthy(Body body, long seed) {
-        Person person = new Person(body.person().age(), body.person().sex(), Variation.of(seed));
+        Person person = body.person().varied(Variation.of(seed));
         return new Body(body.anatomy(), body.physiology(), person, List.of());
     }
 

@@ -13,6 +13,7 @@ public final class Readers {
         all.addAll(ChestReaders.all(examination));
         all.addAll(TrunkReader.all(examination));
         all.addAll(HeartReaders.all(examination));
+        all.addAll(SurfaceReaders.all(examination));
         return List.copyOf(all);
     }
 
