@@ -49,6 +49,7 @@ const BROUGHT = {
   sensation: limbs("feeling"),
   walking: limbs("walking"),
   standing: limbs("walking"),
+  ...Object.fromEntries(["approach", "hands", "skin", "arteries", "legs", "joints"].map((system) => [system, () => import("./surface.js")])),
 };
 
 const brought = new Set();

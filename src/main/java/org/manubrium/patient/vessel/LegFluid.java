@@ -62,6 +62,7 @@ public record LegFluid(Body body, Side side) {
         String vein = "vein." + side.word() + ".";
         double pushed = constant("leg.calf-block") * body.quantity(vein + "calf.block")
                 + constant("leg.thigh-block") * body.quantity(vein + "thigh.block")
+                + constant("leg.cava-block") * body.quantity("lower-cava.block")
                 + constant("leg.reflux") * body.quantity(vein + "deep.reflux");
         double leaks = constant("leg.leak") * body.quantity("leg." + side.word() + ".inflamed");
         return constant("leg.per-cm") * Math.max(0, pushed - constant("leg.local-margin")) + leaks;

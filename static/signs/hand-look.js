@@ -1,0 +1,87 @@
+// Hands: the nail from the side and from above, the palm with its cords, the skin of the fingers, the tendons.
+
+import { svg } from "../bedside/dom.js";
+import { amountText } from "./latest.js";
+import { amounts, label, line, picture, sideBySide } from "./side-by-side.js";
+import { ruler } from "./ruler.js";
+
+const radians = (degrees) => (degrees * Math.PI) / 180;
+
+const tip = ([x, y], degrees, length) => [x + Math.cos(radians(degrees)) * length, y - Math.sin(radians(degrees)) * length];
+
+const at = ([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`;
+
+/** A fingertip from the side: the skin of the fold comes from the left, the nail leaves it at the angle shown. */
+function profile(probe) {
+  const [angle, depth] = amounts(probe);
+  const fold = [150, 70];
+  const up = angle - 180;
+  const [nailEnd, pulp] = [tip(fold, up, 78), 70 + depth * 5.6];
+  const arc = (length, degrees) => at(tip(fold, degrees, length));
+  const marks = Array.from({ length: 9 }, (_, index) => index * 10 - 40);
+  return picture(300, 190,
+    line(`M10 66C60 58 110 66 ${at(fold)}C${at(tip(fold, up, 30))} ${at(tip(fold, up - 4, 60))} ${at(tip(fold, up - 12, 84))}C${at([nailEnd[0] + 22, nailEnd[1] + 44])} 210 ${pulp + 20} 150 ${pulp}C110 ${pulp + 4} 60 140 10 142`, "limb-inside limb-edge"),
+    line(`M${at(fold)}L${at(nailEnd)}`, "mark"), line(`M${at(fold)}L44 70`, "mark"),
+    ...marks.map((degrees) => line(`M${arc(92, degrees)}L${arc(degrees === 0 ? 106 : 98, degrees)}`, "gauge")),
+    ...marks.filter((degrees) => degrees % 20 === 0).map((degrees) => label(...tip(fold, degrees, 120), `${180 + degrees}°`)));
+}
+
+export const nailProfile = sideBySide(profile, { key: "The two lines lie along the skin of the fold and along the nail; the ticks are a protractor round the fold." });
+
+/** Evenly spread and the same each time, without a grid to be seen. */
+const spread = (index) => [(index * 0.618034) % 1, (index * 0.754878) % 1];
+
+function nailAbove(probe) {
+  const [below, pits, white, streaks, lifted] = amounts(probe);
+  const inside = (index, [w, h, x, y]) => [x + spread(index)[0] * w, y + spread(index)[1] * h];
+  const dots = Array.from({ length: Math.round(pits) }, (_, index) => svg("circle", { class: "hole", cx: inside(index + 1, [64, 70, 48, 44])[0], cy: inside(index + 1, [64, 70, 48, 44])[1], r: 1.7 }));
+  const splinters = Array.from({ length: Math.round(streaks) }, (_, index) => {
+    const [x, y] = inside(index + 3, [60, 46, 50, 44]);
+    return line(`M${x.toFixed(1)} ${y.toFixed(1)}v13`, "streak");
+  });
+  const bed = 128 - white * 0.88;
+  return picture(290, 168,
+    line("M26 164V52C26 4 134 4 134 52V164", "limb-inside limb-edge"),
+    line("M40 124V52C40 22 120 22 120 52V124C112 138 48 138 40 124Z", "outline"),
+    line(`M42 126V${bed.toFixed(1)}C60 ${(bed - 10).toFixed(1)} 100 ${(bed - 10).toFixed(1)} 118 ${bed.toFixed(1)}V126C110 136 50 136 42 126Z`, "pale-part"),
+    line(`M44 ${40 + lifted}C60 ${34 + lifted * 2.4} 100 ${34 + lifted * 2.4} 116 ${40 + lifted}`, "outline", { visibility: lifted > 0 ? "visible" : "hidden" }),
+    ...dots, ...splinters,
+    line(`M170 100Q220 ${76 + below * 26} 270 100`, "mark"), line("M170 100H270", "grid"),
+    label(220, 152, "cut across"), label(80, 162, "from above"));
+}
+
+export const nails = sideBySide(nailAbove, { key: "Everything found on the ten nails is drawn on one. Left from above, right a cut across the nail." });
+
+/** The hand from the side, palm down on a table; the ring finger stays bent. */
+function palm(probe) {
+  const [bent, cord] = amounts(probe);
+  const knuckle = [150, 60];
+  const [middle, end] = [tip(knuckle, -bent * 0.6, 52), tip(tip(knuckle, -bent * 0.6, 52), -bent, 34)];
+  return picture(290, 150,
+    line("M8 132H282", "grid"),
+    line(`M10 44H110C130 44 140 48 ${at(knuckle)}`, "limb-edge thin"), line("M10 84H100C120 84 134 84 150 80", "limb-edge thin"),
+    line(`M${at(knuckle)}L${at(middle)}L${at(end)}`, "finger"),
+    line(`M80 86C104 ${88 + cord * 6} 128 ${88 + cord * 6} 152 82`, "muscle", { "stroke-width": 1 + cord * 1.6 }),
+    line("M150 60H238", "grid"), label(246, 52, "straight", "start"));
+}
+
+export const palmCord = sideBySide(palm, { felt: true });
+
+function pinch(probe) {
+  const [fold, bent] = amounts(probe);
+  const ends = tip([150, 70], -bent, 60);
+  return picture(260, 130,
+    line(`M10 54H78C84 ${54 - fold * 4} 92 ${54 - fold * 4} 98 54H150L${at(ends)}`, "limb-edge"), line(`M10 88H150L${at([ends[0] - 6, ends[1] + 24])}`, "limb-edge"),
+    ruler({ at: 98, across: 10, mm: 7, scale: 4, down: true }));
+}
+
+export const fingerSkin = sideBySide(pinch, { felt: true });
+
+function tendon(probe) {
+  const [thick] = amounts(probe);
+  return picture(260, 90,
+    line(`M10 ${46 - 10}C70 36 100 ${46 - thick * 2.2} 130 ${46 - thick * 2.2}C160 ${46 - thick * 2.2} 190 36 250 36M10 56C70 56 100 ${46 + thick * 1.4} 130 ${46 + thick * 1.4}C160 ${46 + thick * 1.4} 190 56 250 56`, "limb-edge"),
+    label(130, 84, amountText(thick) + " mm"));
+}
+
+export const tendonLumps = sideBySide(tendon, { felt: true });
