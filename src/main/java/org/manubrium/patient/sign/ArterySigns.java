@@ -30,7 +30,6 @@ final class ArterySigns {
         return Map.of(
                 "pulse", pulse(),
                 "wrists", wrists(),
-                "wrist-and-groin", groin(),
                 "arm-pressure", armPressure(),
                 "ankle-pressure", anklePressure(),
                 "ankle-index", ankleIndex(),
@@ -108,21 +107,6 @@ final class ArterySigns {
         Beats beats = beats(body, TIMED_SAMPLES * TIMED_MS / 1000);
         double late = arteries.late(artery) / 1000;
         return curve(name, "mm", TIMED_MS, TIMED_SAMPLES, t -> 2 * arteries.kept(artery) * beats.pulse(t - late));
-    }
-
-    private static QuantitySign groin() {
-        return chosen(
-                spot -> late(spot.body(), spot.side(), Artery.FEMORAL) - late(spot.body(), spot.side(), Artery.RADIAL)
-                                >= spot.constant("artery.delay-noticed")
-                        ? "later"
-                        : "together",
-                spot -> new Appearance(
-                        "two-pulses",
-                        List.of(
-                                timed(spot.body(), "wrist", spot.side(), Artery.RADIAL),
-                                timed(spot.body(), "groin", spot.side(), Artery.FEMORAL)),
-                        List.of(),
-                        ""));
     }
 
     /** The pressure in the arm of one side. */

@@ -12,19 +12,19 @@ public record Arteries(Body body, Side side) {
 
     /** The share of the pulse that reaches an artery, 0..1. */
     public double kept(Artery artery) {
-        double kept = 1;
+        double kept =
+                artery.beyondTheArch() ? 1 - constant("artery.aorta-loses") * body.quantity("aortic-coarctation") : 1;
         for (Artery passed : artery.course()) {
             kept *= 1 - body.quantity(passed.narrow(side));
         }
         return kept;
     }
 
-    /** By how many milliseconds the pulse comes later than through open arteries. */
+    /** By how many milliseconds the narrowings of the limb make the pulse come later. */
     public double late(Artery artery) {
         double late = 0;
         for (Artery passed : artery.course()) {
-            double longest = constant(passed == Artery.AORTIC_ISTHMUS ? "artery.late-aorta" : "artery.late");
-            late += longest * body.quantity(passed.narrow(side));
+            late += constant("artery.late") * body.quantity(passed.narrow(side));
         }
         return late;
     }
@@ -40,8 +40,7 @@ public record Arteries(Body body, Side side) {
         double worst = 0;
         for (Artery passed : artery.course()) {
             double narrow = body.quantity(passed.narrow(side));
-            boolean heard = passed != Artery.AORTIC_ISTHMUS && narrow < constant("artery.closed");
-            worst = Math.max(worst, heard ? narrow : 0);
+            worst = Math.max(worst, narrow < constant("artery.closed") ? narrow : 0);
         }
         return worst;
     }

@@ -11,8 +11,7 @@ public enum Artery {
     SUBCLAVIAN,
     BRACHIAL(SUBCLAVIAN),
     RADIAL(BRACHIAL),
-    AORTIC_ISTHMUS,
-    ILIAC(AORTIC_ISTHMUS),
+    ILIAC,
     FEMORAL(ILIAC),
     SUPERFICIAL_FEMORAL(FEMORAL),
     POPLITEAL(SUPERFICIAL_FEMORAL),
@@ -43,9 +42,14 @@ public enum Artery {
         return course;
     }
 
+    /** Whether it lies beyond the arch and what may narrow the aorta there. */
+    boolean beyondTheArch() {
+        return course().contains(ILIAC);
+    }
+
     /** The quantity that says how much of the pulse is lost across it. */
     String narrow(Side side) {
         String name = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return this == AORTIC_ISTHMUS ? "artery." + name + ".narrow" : "artery." + side.word() + "." + name + ".narrow";
+        return "artery." + side.word() + "." + name + ".narrow";
     }
 }
