@@ -46,7 +46,7 @@ export function thermometer(host, { probes, fresh, still }) {
   const probe = fresh ?? probes.at(-1);
   const [curve] = curvesOf(probe);
   const figure = stem();
-  moving(host, { figure: { node: figure.node, show: (_, ms) => figure.show(heightAt(curve, ms)) }, traces: [{ series: [{ side: "right", name: "", curve }], low: 34, high: 42, title: "Below the tongue" }], from: "putting it in", fresh: fresh && { ...fresh, side: "right" }, still, again: "Watch again" });
+  moving(host, { figure: { node: figure.node, show: (_, ms) => figure.show(heightAt(curve, ms)) }, traces: [{ series: [{ side: probe.side, name: "", curve }], low: 34, high: 42, title: "Below the tongue" }], from: "putting it in", fresh, still, again: "Watch again" });
   return `After a minute the thermometer stands at ${amountText(curve.samples.at(-1))} ${curve.unit}.`;
 }
 

@@ -16,11 +16,12 @@ function profile(probe) {
   const [angle, depth] = amounts(probe);
   const fold = [150, 70];
   const up = angle - 180;
-  const [nailEnd, pulp] = [tip(fold, up, 78), 70 + depth * 5.6];
+  const [nailEnd, free] = [tip(fold, up, 66), tip(fold, up - 5, 76)];
+  const floor = fold[1] + depth * 6;
   const arc = (length, degrees) => at(tip(fold, degrees, length));
   const marks = Array.from({ length: 9 }, (_, index) => index * 10 - 40);
   return picture(300, 190,
-    line(`M10 66C60 58 110 66 ${at(fold)}C${at(tip(fold, up, 30))} ${at(tip(fold, up - 4, 60))} ${at(tip(fold, up - 12, 84))}C${at([nailEnd[0] + 22, nailEnd[1] + 44])} 210 ${pulp + 20} 150 ${pulp}C110 ${pulp + 4} 60 140 10 142`, "limb-inside limb-edge"),
+    line(`M10 64C60 56 110 64 ${at(fold)}C${at(tip(fold, up + 3, 26))} ${at(tip(fold, up + 3, 48))} ${at(nailEnd)}L${at(free)}C${at([free[0] + 6, free[1] + 20])} ${free[0] - 2} ${floor + 2} ${free[0] - 34} ${floor + 4}C150 ${floor + 8} 132 ${floor - 6} 104 ${floor}C70 ${floor + 6} 40 ${floor + 4} 10 ${floor + 6}`, "limb-inside limb-edge"),
     line(`M${at(fold)}L${at(nailEnd)}`, "mark"), line(`M${at(fold)}L44 70`, "mark"),
     ...marks.map((degrees) => line(`M${arc(92, degrees)}L${arc(degrees === 0 ? 106 : 98, degrees)}`, "gauge")),
     ...marks.filter((degrees) => degrees % 20 === 0).map((degrees) => label(...tip(fold, degrees, 120), `${180 + degrees}°`)));

@@ -1,13 +1,12 @@
 // Joints: how they look, what the thumbs feel, what the palm feels while they move, and fluid in the knee.
 
-import { svg } from "../bedside/dom.js";
+import { el, svg } from "../bedside/dom.js";
 import { heightAt, highest, lowest } from "./curve.js";
 import { amountText, curvesOf, sideText } from "./latest.js";
 import { moving, seriesOf } from "./moving.js";
 import { onAPartner } from "./partner.js";
 import { ruler } from "./ruler.js";
 import { amounts, atThisPlace, label, line, picture, said, sideBySide } from "./side-by-side.js";
-import { el } from "../bedside/dom.js";
 import { Trace } from "./trace.js";
 
 const MM = 3;
@@ -18,7 +17,7 @@ function look(probe) {
   const bow = soft * MM;
   const step = hard * MM;
   const far = svg("g", { transform: `rotate(${leans} 120 130)` },
-    line(`M92 150C${92 - bow} 138 92 140 92 150C96 176 98 210 100 250M148 150C144 176 142 210 140 250`, "limb-edge thin"),
+    line(`M92 150C96 176 98 210 100 250M148 150C144 176 142 210 140 250`, "limb-edge thin"),
     line("M108 140C106 180 110 220 112 250M132 140C134 180 130 220 128 250", "outline"));
   return picture(240, 264,
     svg("ellipse", { class: "reddened", cx: 120, cy: 130, rx: 34 + bow, ry: 36, opacity: Math.min(0.9, redder / 20).toFixed(2) }),

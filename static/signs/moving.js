@@ -16,8 +16,9 @@ export const seriesOf = (probes, pick = (curves) => curves[0]) =>
  * @param figure {node, show(side, ms)} draws a moment of a side
  * @param traces [{series, low, high, title?}]
  * @param lead   milliseconds shown before the stimulus
+ * @param stillMs the moment shown where motion is not wanted; without it the farthest
  */
-export function moving(host, { figure, traces, from, lead = 0, fresh, still, again = "Play again" }) {
+export function moving(host, { figure, traces, from, lead = 0, fresh, still, stillMs, again = "Play again" }) {
   const sides = traces[0].series.map(({ side }) => side);
   let shownSide = fresh?.side ?? sides.at(-1);
   const caption = el("p", { class: "quiet shown-side" });
@@ -40,7 +41,7 @@ export function moving(host, { figure, traces, from, lead = 0, fresh, still, aga
     show(ms);
     for (const trace of drawn) trace.at(ms);
   });
-  const stillAt = (side) => peak(traces[0].series.find((one) => one.side === side).curve).ms;
+  const stillAt = (side) => stillMs ?? peak(traces[0].series.find((one) => one.side === side).curve).ms;
   const play = (side) => {
     shownSide = side;
     if (still) show(stillAt(side));

@@ -9,9 +9,9 @@ import { line } from "./side-by-side.js";
 const WRIST = [120, 96];
 
 function arm() {
-  const hand = svg("g", {}, line("M120 84C134 82 150 84 168 86M120 108C134 108 150 104 168 100M168 86C200 88 214 92 214 94C214 97 196 100 168 100", "limb-edge"));
+  const hand = svg("g", {}, line("M112 84C134 80 152 82 170 86C200 88 216 92 216 95C216 99 198 101 170 102C150 106 132 110 112 108Z", "limb-inside limb-edge"));
   const node = svg("svg", { class: "look", viewBox: "0 0 240 160", width: 240, height: 160, "aria-hidden": "true" },
-    line("M6 80C50 78 90 82 120 84M6 114C50 114 90 110 120 108", "limb-edge"), hand, line("M120 96H226", "grid"));
+    line("M120 96H226", "grid"), hand, line("M4 78C50 76 90 80 124 84V108C90 110 50 116 4 116", "limb-inside limb-edge"));
   return { node, show: (degrees) => hand.setAttribute("transform", `rotate(${-degrees} ${WRIST.join(" ")})`) };
 }
 
@@ -25,8 +25,8 @@ export function outstretchedHands(host, { probes, fresh, still }) {
   const probe = fresh ?? probes.at(-1);
   const [curve] = curvesOf(probe);
   const figure = arm();
-  const series = [{ side: probe.side === "none" ? "right" : probe.side, name: "", curve }];
-  moving(host, { figure: { node: figure.node, show: (_, ms) => figure.show(heightAt(curve, ms)) }, traces: [{ series, low: 0, high: 70, title: "The wrist is bent back by" }], from: "the start", fresh: fresh && { ...fresh, side: series[0].side }, still, again: "Watch again" });
+  const series = [{ side: probe.side, name: "", curve }];
+  moving(host, { figure: { node: figure.node, show: (_, ms) => figure.show(heightAt(curve, ms)) }, traces: [{ series, low: 0, high: 70, title: "The wrist is bent back by" }], from: "the start", fresh, still, again: "Watch again" });
   const falls = lapses(curve);
   return `The wrists are bent back between ${amountText(lowest(curve))} and ${amountText(highest(curve))} degrees${falls.length ? `; they fall and catch themselves at ${falls.map((ms) => amountText(ms / 1000)).join(", ")} seconds` : ""}.`;
 }

@@ -18,7 +18,7 @@ function timed(host, { probes, fresh, still, manoeuvre }, { figure, title, high,
   const both = atThisPlace(probes, fresh);
   const series = seriesOf(both);
   const show = (side, ms) => figure.show(heightAt(series.find((one) => one.side === side).curve, ms));
-  moving(host, { figure: { node: figure.node, show }, traces: [{ series, low: 0, high, title }], from, fresh, still, again: "Watch again" });
+  moving(host, { figure: { node: figure.node, show }, traces: [{ series, low: 0, high, title }], from, fresh, still, stillMs: 0, again: "Watch again" });
   host.append(onAPartner());
   return both.map((probe) => `${[placeName(manoeuvre, probe), sideText(probe.side)].filter(Boolean).join(", ")} ${curvesOf(probe)[0].name}: ${heights(curvesOf(probe)[0], seconds)}.`.trim()).join(" ");
 }

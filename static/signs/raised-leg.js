@@ -15,7 +15,7 @@ function figure() {
   const sole = svg("path", { class: "flushed", d: "M196 160L204 160C212 168 212 190 204 194L196 192Z" });
   const white = svg("path", { class: "pale-part", d: "M196 160L204 160C212 168 212 190 204 194L196 192Z" });
   const leg = svg("g", {}, line("M40 162C90 158 150 164 196 162M40 192C90 194 150 190 196 190", "limb-edge"), sole, white);
-  const node = svg("svg", { class: "look", viewBox: "0 0 260 206", width: 260, height: 206, "aria-hidden": "true" },
+  const node = svg("svg", { class: "look", viewBox: "0 -44 260 250", width: 260, height: 250, "aria-hidden": "true" },
     line("M4 200H256", "grid"), ...DEGREES.flatMap((degrees) => [line(`M${out(degrees, 172).map(Math.round).join(" ")}L${out(degrees, 180).map(Math.round).join(" ")}`, "gauge"), label(...out(degrees, 194), `${degrees}°`)]), leg);
   return {
     node,

@@ -28,6 +28,6 @@ function wrapped(name) {
   return [words.slice(0, half).join(" "), words.slice(half).join(" ")];
 }
 
-export const skinWarmth = sideBySide(columns(20, 38, 4), { felt: true });
+export const skinWarmth = sideBySide(columns(20, 40, 4), { felt: true });
 export const jointWarmth = sideBySide(columns(28, 36, 2), { felt: true });
-export const fourPressures = sideBySide(columns(0, 220, 40), { key: "Divide the higher of the two at the ankle by the higher of the two arms." });
+export const fourPressures = sideBySide(columns(0, 240, 40), { key: "Divide the higher of the two at the ankle by the higher of the two arms." });

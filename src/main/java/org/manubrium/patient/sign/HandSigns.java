@@ -59,7 +59,7 @@ final class HandSigns {
                         List.of(),
                         List.of(
                                 measure("middle lies below the edges", spot.of("nail.spoon"), "mm"),
-                                measure("pits on all ten", spot.of("nail.pits"), ""),
+                                measure("pits on all ten", Math.rint(spot.of("nail.pits")), ""),
                                 measure("white part of the nail bed", 100 * white(spot), "%"),
                                 measure("dark red streaks on all ten", Math.rint(spot.of("nail.streaks")), ""),
                                 measure("nail lifted off its bed", spot.of("nail.lifted"), "mm")),
