@@ -8,8 +8,6 @@ import org.manubrium.patient.Body;
  * The colour of one tissue as the shares of red, green and blue light that it throws back, 0..1. Melanin, blood that holds
  * oxygen, blood that has given it up, and bilirubin each swallow their part of each light, so that what one hides is hidden
  * from the eye too.
- *
- * @param tissue face, palm, nails, lid, white, tongue or lips
  */
 public record SkinColour(double red, double green, double blue) {
 
