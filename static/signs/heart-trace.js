@@ -3,6 +3,7 @@
 
 import { svg } from "../bedside/dom.js";
 import { clipOf, shortsOf } from "./heart-audio.js";
+import { amountText } from "./latest.js";
 import { strip } from "./strip.js";
 
 const QUIET = 0.05;
@@ -55,7 +56,7 @@ export const soundStrip = (clip) =>
     ],
   });
 
-const decibel = (height) => Math.round(20 * Math.log10(height));
+const decibel = (height) => amountText(Math.round(20 * Math.log10(height)));
 
 /** The sounds of one beat in the middle of a stretch, counted from the tallest thump before it. */
 function beatText(clip, from, to) {

@@ -79,7 +79,7 @@ final class ExtraSoundReader extends HeartReader {
 
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return sound(through(body, manoeuvre, probe), breath(manoeuvre, probe));
+        return sound(laid(heart(body, probe), probe.item().place(), manoeuvre, probe), breath(manoeuvre, probe));
     }
 
     @Override

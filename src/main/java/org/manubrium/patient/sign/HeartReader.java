@@ -88,17 +88,21 @@ abstract class HeartReader implements SignReader {
         return t < in ? Math.pow(Math.sin(Math.PI / 2 * t / in), 2) : Math.max(0, 1 - 1.25 * (t - in) / in);
     }
 
+    /** The stethoscope on the chest, the breath as it was asked for and held. */
     static Stethoscope stethoscope(Heart heart, String place, Manoeuvre manoeuvre, Probe probe) {
-        String breath = choice(manoeuvre, probe, BREATH, "held-out");
-        Heart breathing = breath.equals("held-in")
-                ? heart.under(heart.load().and(Load.of(heart.body().physiology(), "breath-in")))
-                : heart;
+        boolean heldIn = choice(manoeuvre, probe, BREATH, "held-out").equals("held-in");
+        Load breath = heldIn ? Load.of(heart.body().physiology(), "breath-in") : Load.REST;
+        return laid(heart.under(heart.load().and(breath)), place, manoeuvre, probe);
+    }
+
+    /** The stethoscope on the chest, before a breath is drawn. */
+    static Stethoscope laid(Heart heart, String place, Manoeuvre manoeuvre, Probe probe) {
         return new Stethoscope(
-                breathing,
+                heart,
                 place,
                 choice(manoeuvre, probe, PIECE, "diaphragm"),
                 probe.position(),
-                breath.equals("held-out"));
+                choice(manoeuvre, probe, BREATH, "held-out").equals("held-out"));
     }
 
     /** The sound through a stethoscope for one breath. */

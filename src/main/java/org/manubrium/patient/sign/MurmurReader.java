@@ -97,7 +97,7 @@ final class MurmurReader extends HeartReader {
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         String area = area(manoeuvre, probe);
         String place = area.isBlank() ? choice(manoeuvre, probe, AREA, "mitral") : area;
-        return sound(stethoscope(heart(body, probe), place, manoeuvre, probe), breath(manoeuvre, probe));
+        return sound(laid(heart(body, probe), place, manoeuvre, probe), breath(manoeuvre, probe));
     }
 
     /** Only what is heard there explains what is heard there. */

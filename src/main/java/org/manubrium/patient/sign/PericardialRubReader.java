@@ -36,7 +36,7 @@ final class PericardialRubReader extends HeartReader {
 
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return sound(stethoscope(heart(body, probe), "tricuspid", manoeuvre, probe), breath(manoeuvre, probe));
+        return sound(laid(heart(body, probe), "tricuspid", manoeuvre, probe), breath(manoeuvre, probe));
     }
 
     @Override

@@ -85,7 +85,7 @@ final class ValveSoundReader extends HeartReader {
         String place = manoeuvre.part().equals("first")
                 ? "mitral"
                 : manoeuvre.part().equals("split") ? "pulmonary" : probe.item().place();
-        Stethoscope through = stethoscope(heart(body, probe), place, manoeuvre, probe);
+        Stethoscope through = laid(heart(body, probe), place, manoeuvre, probe);
         return sound(through, breath(manoeuvre, probe));
     }
 

@@ -3,59 +3,30 @@ package org.manubrium.patient.sign;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.manubrium.Chromium;
-import org.manubrium.TestServer;
 
 /** The sounds of the chest as the page makes them from what the server tells, rendered to memory and measured. */
 class ChestSoundTest {
     private static final String BASE = ":right@lower-back";
-    private static final String RENDER = """
-            const [module, builder, probe, seconds, rate] = arguments;
-            const done = arguments[arguments.length - 1];
-            import(module).then(async (made) => {
-              const context = new OfflineAudioContext(1, seconds * rate, rate);
-              made[builder](JSON.parse(probe))(context, context.destination, 0);
-              const samples = (await context.startRendering()).getChannelData(0);
-              let text = "";
-              for (const byte of new Uint8Array(samples.buffer)) text += String.fromCharCode(byte);
-              done(btoa(text));
-            }).catch((problem) => done("!" + problem));
-            """;
-
-    private static TestServer server;
-    private static Chromium chromium;
+    private static Renderer renderer;
 
     @BeforeAll
     static void open() {
-        server = TestServer.start();
-        chromium = Chromium.open(1280, 900);
-        chromium.driver().get(server.address("/sign-in").toString());
+        renderer = new Renderer();
     }
 
     @AfterAll
     static void close() {
-        chromium.close();
-        server.close();
+        renderer.close();
     }
 
     private static Sound render(String module, String builder, Bedside patient, String item, double seconds) {
-        try {
-            String probe = new ObjectMapper().writeValueAsString(Map.of("shown", patient.show(item, Map.of())));
-            Object answer = chromium.driver()
-                    .executeAsyncScript(RENDER, "/static/signs/" + module, builder, probe, seconds, Sound.RATE);
-            assertThat(answer).asString().doesNotStartWith("!");
-            return Sound.decoded(String.valueOf(answer));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        return renderer.render(module, builder, patient.show(item, Map.of()), seconds);
     }
 
     private static Sound breath(Bedside patient, String item) {
