@@ -3,6 +3,7 @@
 
 import { el, freshId } from "../../bedside/dom.js";
 import { amountText, latestBySide, sideText } from "../latest.js";
+import { seriesOf } from "../moving.js";
 import { Player } from "../player.js";
 import { Trace } from "../trace.js";
 
@@ -26,7 +27,7 @@ function figures(probe, make, times) {
 export function acted(host, { probes, make, from = 0, end, pace = 1, stills, traces = [], since = "the start", together = false, fresh, still, again = "Watch again" }) {
   const sides = together ? [{ side: "none", all: latestBySide(probes) }] : latestBySide(probes);
   const rows = sides.map((probe) => ({ probe, acts: figures(probe.all ?? probe, make, still ? stills : [undefined]) }));
-  host.append(el("div", { class: still ? "acts stills" : "acts" }, ...rows.map(({ probe, acts }) =>
+  host.append(el("div", { class: still ? "acts stills" : "acts", "data-figures": rows.length }, ...rows.map(({ probe, acts }) =>
     el("div", { class: "act" }, sideText(probe.side) ? el("b", { class: "act-side" }, sideText(probe.side)) : "", el("div", { class: "act-row" }, ...acts.map(({ node }) => node))))));
   const show = (ms) => rows.forEach(({ acts }) => acts.forEach((act) => act.show(ms)));
   const player = new Player(from / pace, end / pace, (at) => moved(at * pace));
@@ -56,8 +57,12 @@ export function acted(host, { probes, make, from = 0, end, pace = 1, stills, tra
   }
 }
 
+/** A trace for each side, where two on the same axes would hide each other. */
+export const eachSide = (probes, what, axis) =>
+  seriesOf(probes).map((one) => ({ title: [sideText(one.side), what].filter(Boolean).join(": "), series: [{ ...one, side: "right" }], ...axis }));
+
 /** One picture for each side, beside each other, for what does not move. */
 export function beside(host, probes, draw) {
-  host.append(el("div", { class: "acts" }, ...latestBySide(probes).map((probe) =>
+  host.append(el("div", { class: "acts", "data-figures": latestBySide(probes).length }, ...latestBySide(probes).map((probe) =>
     el("div", { class: "act" }, sideText(probe.side) ? el("b", { class: "act-side" }, sideText(probe.side)) : "", el("div", { class: "act-row" }, draw(probe))))));
 }

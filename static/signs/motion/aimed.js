@@ -1,6 +1,6 @@
 // A finger to a finger, or a heel down a shin: the way it goes, drawn as it goes, and where it ends with the eyes shut.
 
-import { svg } from "../../bedside/dom.js";
+import { el, svg } from "../../bedside/dom.js";
 import { heightAt, highest, lengthMs, lowest } from "../curve.js";
 import { amountText, curvesOf, latestBySide, measuresOf } from "../latest.js";
 import { seriesOf } from "../moving.js";
@@ -55,6 +55,7 @@ export function aimedPath(host, { manoeuvre, probes, fresh, still }) {
   const end = lengthMs(curvesOf(probes.at(-1))[0]);
   const traces = [{ title: "To the side of the line", series: seriesOf(probes), low: -5, high: 5, short: true }, { title: "Of the way to the mark", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 120, short: true }];
   acted(host, { probes, make: aiming(scene), end, stills: still ? [600, 1400, end] : [end], traces, fresh, still });
+  host.append(el("p", { class: "quiet" }, "Dotted: the same with the eyes shut, to where it ends."));
   const said = (probe) => {
     const [aside, along] = curvesOf(probe);
     return `${probe.side}: ${measuresText(probe)}; goes ${amountText(highest(along), 0)} % of the way at most, from side to side between ${amountText(lowest(aside))} and ${amountText(highest(aside))} cm`;

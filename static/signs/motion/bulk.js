@@ -36,13 +36,17 @@ const nameOf = ({ manoeuvre, probes, fresh }) => {
   return (manoeuvre.places ?? []).find(({ id }) => id === last.place)?.name ?? manoeuvre.name;
 };
 
+/** The far end of a limb is thinner than the near one, on both of its edges. */
+const tapered = (thick, x) => thick * (1 - 0.16 * (x / 220));
+const under = (thick) => `L230 ${(FLOOR - thick * 0.14).toFixed(1)}C170 ${(FLOOR - thick * 0.1).toFixed(1)} 90 ${FLOOR + 5} 10 ${FLOOR}Z`;
+
 /** The outline above the bone: the muscle as a hump of so many millimetres. */
 function contour({ thick, from, to }, mm, bump = () => 0) {
   const points = Array.from({ length: 111 }, (_, index) => {
     const x = index * 2;
     const along = Math.min(1, Math.max(0, (x - from) / (to - from)));
-    const hump = Math.sin(Math.PI * along) ** 1.3 * mm * PX;
-    return `${x + 10} ${(FLOOR - thick - hump - bump(x)).toFixed(1)}`;
+    const hump = Math.sin(Math.PI * along ** 0.85) ** 1.15 * mm * PX;
+    return `${x + 10} ${(FLOOR - tapered(thick, x) - hump - bump(x)).toFixed(1)}`;
   });
   return `M${points.join("L")}`;
 }
@@ -51,14 +55,15 @@ function bulky(probe) {
   const place = PLACES[probe.place] ?? OTHER;
   const [mm, cm] = measuresOf(probe).map(({ amount }) => amount);
   const middle = (place.from + place.to) / 2 + 10;
-  const top = FLOOR - place.thick - mm * PX;
+  const rest = FLOOR - tapered(place.thick, middle - 10);
+  const top = rest - mm * PX;
   const ticks = Array.from({ length: 6 }, (_, index) => index * 10);
-  return picture(250, 196, "bulk",
-    svg("path", { class: "skin", d: `${contour(place, mm)}V${FLOOR}H10Z` }),
+  return picture(270, 196, "bulk",
+    svg("path", { class: "skin", d: `${contour(place, mm)}${under(place.thick)}` }),
     svg("path", { class: "bone-line", d: `M14 ${FLOOR - place.thick * 0.45}H226` }),
-    svg("path", { class: "grid", d: `M10 ${FLOOR - place.thick}H230` }),
-    svg("path", { class: "gauge", d: ticks.map((one) => `M236 ${FLOOR - place.thick - one * PX}h${one % 20 ? 5 : 9}`).join("") }),
-    svg("text", { class: "tick", x: 249, y: FLOOR - place.thick + 16, "text-anchor": "end" }, "mm"),
+    svg("path", { class: "grid", d: `M10 ${rest.toFixed(1)}H230` }),
+    svg("path", { class: "gauge", d: ticks.map((one) => `M244 ${(rest - one * PX).toFixed(1)}h${one % 20 ? 5 : 9}`).join("") }),
+    svg("text", { class: "tick", x: 268, y: (rest + 16).toFixed(1), "text-anchor": "end" }, "mm"),
     svg("path", { class: "tape", d: `M${middle - 5} ${(top - 3).toFixed(1)}h10V${FLOOR}h-10Z`, "data-mm": mm, "data-cm": cm }),
     svg("text", { class: "trace-name", x: middle, y: FLOOR + 18, "text-anchor": "middle" }, `${amountText(cm)} cm`),
     svg("text", { class: "tick", x: 10, y: 192 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 192, "text-anchor": "end" }, place.ends[1]));
@@ -84,7 +89,7 @@ function surface(probe) {
   const show = (ms) => {
     const up = heightAt(curve, ms);
     const spot = place.from + SPOTS[Math.floor(ms / 2300) % SPOTS.length] * (place.to - place.from);
-    skin.setAttribute("d", `${contour(place, 14, (x) => up * TALLER * PX * Math.exp(-(((x - spot) / 7) ** 2)))}V${FLOOR}H10Z`);
+    skin.setAttribute("d", `${contour(place, 14, (x) => up * TALLER * PX * Math.exp(-(((x - spot) / 7) ** 2)))}${under(place.thick)}`);
     skin.dataset.up = up;
   };
   return { node: picture(250, 196, "surface", skin, svg("path", { class: "bone-line", d: `M14 ${FLOOR - place.thick * 0.45}H226` }),

@@ -17,6 +17,7 @@ const smooth = (part) => part * part * (3 - 2 * part);
 function panel(scene, index, degrees, newton, tight) {
   const moving = svg("g", {}, svg("path", { class: "skin", d: scene.moving }));
   const belly = svg("ellipse", { class: "belly", cx: scene.belly[0], cy: scene.belly[1], rx: 16, ry: 3 });
+  const slack = svg("ellipse", { class: "gauge-edge", cx: scene.belly[0], cy: scene.belly[1], rx: 16, ry: 3 });
   const force = svg("path", { class: "force", d: arrow(newton * 0.32), visibility: index === 2 && newton > 0 ? "visible" : "hidden" });
   const helper = svg("path", { class: "helper", d: PARTS.palm, visibility: index === 2 ? "visible" : "hidden" });
   const words = [`${amountText(degrees)}°`, `${amountText(degrees)}°`, `${amountText(newton)} N`][index];
@@ -24,7 +25,7 @@ function panel(scene, index, degrees, newton, tight) {
     svg("path", { class: "couch", d: "M4 136H146V143H4Z", visibility: index === 0 ? "visible" : "hidden" }),
     svg("path", { class: "gauge", d: "M138 92V124M132 116L138 124L144 116", visibility: index === 1 ? "visible" : "hidden" }),
     ...(scene.over ? [] : [svg("path", { class: "skin", d: scene.rest })]), svg("path", { class: "limb-ghost", d: scene.moving }), moving, ...(scene.over ? [svg("path", { class: "skin", d: scene.rest })] : []),
-    svg("text", { class: "tick", x: 2, y: 14 }, scene.seen), belly, helper, force, svg("text", { class: "trace-name", x: 146, y: 14, "text-anchor": "end" }, words));
+    svg("text", { class: "tick", x: 2, y: 14 }, scene.seen), belly, slack, helper, force, svg("text", { class: "trace-name", x: 146, y: 14, "text-anchor": "end" }, words));
   const show = (ms) => {
     const part = smooth(Math.min(1, Math.max(0, ms / MOVES_MS)));
     const turn = index === 2 ? Math.min(degrees, 8) * part : degrees * part;

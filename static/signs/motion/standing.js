@@ -145,7 +145,7 @@ export function chairRise(host, { probes, fresh, still }) {
   const last = fresh ?? probes.at(-1);
   const [height, , push] = curvesOf(last);
   const end = lengthMs(height);
-  const traces = [{ title: "Hips above the seat", series: [{ name: "", side: "right", curve: height }], low: 0, high: 45, short: true }, { title: "Weight on the arms, % of body weight", series: [{ name: "", side: "right", curve: push }], low: 0, high: 100, short: true }];
+  const traces = [{ title: "Hips above the seat", series: [{ name: "", side: "right", curve: height }], low: 0, high: 50, short: true }, { title: "Weight on the arms, % of body weight", series: [{ name: "", side: "right", curve: push }], low: 0, high: 100, short: true }];
   acted(host, { probes: [last], make: rising, end, stills: still ? [0, measuresOf(last)[1].amount * 450, end] : [measuresOf(last)[1].amount * 450], traces, fresh, still });
   return `${measuresText(last)}.`;
 }

@@ -59,10 +59,10 @@ export function tandem(host, { probes, fresh }) {
   const prints = steps.samples.map((across, index) =>
     svg("path", { class: "skin print", d: PRINT, "data-across": across, transform: `${at(8 + index * 26 * TANDEM_PX, 70 + across * TANDEM_PX, 90, index % 2 ? 1 : -1)} scale(${TANDEM_PX})` }));
   const marks = [-20, -10, 10, 20];
-  host.append(picture(480, 140, "tandem", svg("path", { class: "stop-watch", d: "M0 70H480" }), ...prints,
-    ...marks.map((cm) => svg("path", { class: "gauge", d: `M466 ${70 + cm * TANDEM_PX}h8` })),
-    ...marks.map((cm) => svg("text", { class: "tick", x: 462, y: 74 + cm * TANDEM_PX, "text-anchor": "end" }, Math.abs(cm))),
-    svg("text", { class: "tick", x: 478, y: 12, "text-anchor": "end" }, "cm left of the line"), svg("text", { class: "tick", x: 478, y: 136, "text-anchor": "end" }, "cm right of the line")));
+  host.append(picture(516, 140, "tandem", svg("path", { class: "stop-watch", d: "M0 70H516" }), ...prints,
+    ...marks.map((cm) => svg("path", { class: "gauge", d: `M500 ${70 + cm * TANDEM_PX}h8` })),
+    ...marks.map((cm) => svg("text", { class: "tick", x: 496, y: 74 + cm * TANDEM_PX, "text-anchor": "end" }, Math.abs(cm))),
+    svg("text", { class: "tick", x: 514, y: 12, "text-anchor": "end" }, "cm left of the line"), svg("text", { class: "tick", x: 514, y: 136, "text-anchor": "end" }, "cm right of the line")));
   return `${measuresText(last)}; distances from the line ${steps.samples.map((across) => amountText(Math.abs(across))).join(", ")} cm.`;
 }
 

@@ -3,8 +3,7 @@
 import { svg } from "../../bedside/dom.js";
 import { heightAt, lengthMs } from "../curve.js";
 import { amountText, curvesOf, latestBySide, measuresOf, sideText } from "../latest.js";
-import { seriesOf } from "../moving.js";
-import { acted } from "./acted.js";
+import { acted, eachSide } from "./acted.js";
 import { at, flesh, FOOT, picture } from "./flesh.js";
 
 const PX = 7;
@@ -82,7 +81,7 @@ export function tapping(host, { manoeuvre, probes, fresh, still }) {
   const figure = figureOf(manoeuvre.id);
   const [curve] = curvesOf(probes.at(-1));
   acted(host, { probes, make: (probe) => figure(curvesOf(probe)[0]), end: lengthMs(curve), stills: still ? [500, 5000, 9400] : [120], fresh, still,
-    traces: [{ title: curve.name, series: seriesOf(probes), low: 0, high: MOST[curve.unit === "degrees" ? "turn" : manoeuvre.id] ?? 10 }] });
+    traces: eachSide(probes, curve.name, { low: 0, high: MOST[curve.unit === "degrees" ? "turn" : manoeuvre.id] ?? 10, short: true }) });
   const said = (probe) => {
     const heights = beatHeights(curvesOf(probe)[0]);
     const [first, last] = [heights.slice(0, 3), heights.slice(-3)].map((part) => part.reduce((sum, one) => sum + one, 0) / Math.max(1, part.length));

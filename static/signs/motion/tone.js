@@ -87,7 +87,7 @@ function drawn(host, { manoeuvre, probes, fresh, still }, { curves, lines, axes 
   const end = lengthMs(curves(sides[0])[0]);
   acted(host, { probes, make: movedLimb(joint, curves), end, stills: still ? [0, 220, end] : [220], fresh, still, again: "Move it again, quickly" });
   const plots = sides.map((probe) => el("div", { class: "act" }, el("b", { class: "act-side" }, `${sideText(probe.side)}: resistance over the angle`), overAngle(lines(probe), axes)));
-  host.append(el("div", { class: "acts" }, ...plots), onAPartner());
+  host.append(el("div", { class: "acts", "data-figures": plots.length }, ...plots), onAPartner());
 }
 
 export function tone(host, view) {

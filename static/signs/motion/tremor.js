@@ -4,7 +4,7 @@ import { svg } from "../../bedside/dom.js";
 import { heightAt, highest, lengthMs, lowest } from "../curve.js";
 import { amountText, curvesOf, latestBySide, sideText } from "../latest.js";
 import { seriesOf } from "../moving.js";
-import { acted } from "./acted.js";
+import { acted, eachSide } from "./acted.js";
 import { at, flesh, Flesh, hang, headAside, picture } from "./flesh.js";
 import { sidesText } from "./steps.js";
 
@@ -39,7 +39,7 @@ function shaking(scene) {
 
 export function tremor(host, { manoeuvre, probes, fresh, still }) {
   const [curve] = curvesOf(probes.at(-1));
-  acted(host, { probes, make: shaking(sceneOf(manoeuvre.id)), end: lengthMs(curve), stills: still ? [1200, 2200, 3400] : [0], fresh, still, traces: [{ title: "Movement of the finger", series: seriesOf(probes), low: -12, high: 12 }] });
+  acted(host, { probes, make: shaking(sceneOf(manoeuvre.id)), end: lengthMs(curve), stills: still ? [1200, 2200, 3400] : [0], fresh, still, traces: eachSide(probes, "movement of the finger", { low: -12, high: 12 }) });
   return `${latestBySide(probes).map((probe) => `${sideText(probe.side)}: ${swings(curvesOf(probe)[0])}`).join(". ")}.`;
 }
 
@@ -93,7 +93,7 @@ function restless(probe) {
 export function unrest(host, { probes, fresh, still }) {
   const [curve] = curvesOf(probes.at(-1));
   const end = lengthMs(curve);
-  acted(host, { probes, make: restless, end, stills: still ? [0, 2400, 5200] : [2400], fresh, still, traces: [{ title: "Movement of the hand", series: seriesOf(probes), low: -30, high: 30, short: true }] });
+  acted(host, { probes, make: restless, end, stills: still ? [0, 2400, 5200] : [2400], fresh, still, traces: eachSide(probes, "movement of the hand", { low: -30, high: 30 }) });
   return `${sidesText(probes)} ${latestBySide(probes).map((probe) => `${probe.side} hand between ${amountText(lowest(curvesOf(probe)[0]))} and ${amountText(highest(curvesOf(probe)[0]))} cm`).join(", ")}.`;
 }
 

@@ -288,4 +288,41 @@ class LimbCheckTest {
                 .extracting(Site::structure)
                 .containsOnly("lateral corticospinal tract");
     }
+
+    /** Rao 2003, JAMA 289:347 (abstract): reduced arm swing, asymmetric at first. The side named is that of the limbs. */
+    @Test
+    void parkinsonsDiseaseStillsTheArmOfItsOwnSide() {
+        Condition parkinson =
+                REFERENCE.conditions().condition("parkinsons-disease").orElseThrow();
+        for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+            Patient patient = new Patient(healthy()
+                    .body()
+                    .with(List.of(
+                            REFERENCE.conditions().ailment(parkinson, side, Optional.empty(), 1, Optional.empty()))));
+            assertThat(patient.read("gait")).isEqualTo("shuffling-" + side.word());
+            assertThat(patient.read("tremor-at-rest:" + side.word())).isEqualTo("slow-coarse");
+            assertThat(patient.read("tremor-at-rest:" + side.opposite().word())).isEqualTo("none");
+        }
+        assertThat(healthy().and("substantia nigra left", 0.45, "1 year").read("gait"))
+                .isEqualTo("arm-still-right");
+    }
+
+    /** Merritt's Neurology Handbook, 2nd ed., ch. 11: the bent arm goes with the stiff leg when the lesion is above both. */
+    @Test
+    void aStiffLegHasABentArmOnlyWhenTheLesionIsAboveTheArm() {
+        assertThat(healthy().and("internal capsule right", 0.6, "1 year").read("gait"))
+                .isEqualTo("swinging-round-left");
+        assertThat(healthy().and("spinal cord T8 left half", 0.7, "1 year").read("gait"))
+                .isEqualTo("leg-swung-round-left");
+    }
+
+    /** From memory: a leg that neither hip nor knee can hold straight carries nobody. */
+    @Test
+    void aLegWithoutItsRootsCarriesNobody() {
+        Patient patient = with("root L2 left");
+        for (String root : List.of("L3", "L4", "L5", "S1", "S2")) {
+            patient = patient.and("root " + root + " left");
+        }
+        assertThat(patient.read("gait")).isEqualTo("cannot-walk");
+    }
 }
