@@ -22,7 +22,7 @@ const LIMBS = {
   triceps: { ...HUNG, turn: 1, tap: [84, 54], strike: 90, handle: 1 },
   deltoid: { ...SHOULDER, turn: -1, tap: [99, 108], strike: 180, handle: 1 },
   pectoral: { ...SHOULDER, turn: 1, tap: [72, 84], strike: 250, handle: 1, names: [["front of the armpit", 92, 60]] },
-  finger: { rest: part("forearm", [-90, 78], 0, 1.25), moving: parts(["fingers", [42, 76], 22, 1.7]), joint: [42, 76], behind: "M70 118C60 112 64 98 78 98H118C128 100 128 114 118 116Z", names: [["fingers", 96, 66], ["examiner's fingers", 84, 142]], turn: 1, tap: [98, 120], strike: 270, handle: 1 },
+  finger: { rest: part("forearm", [-90, 78], 0, 1.25), moving: parts(["fingers", [42, 76], 22, 1.7]), joint: [42, 76], behind: "M70 118C60 112 64 98 78 98H118C128 100 128 114 118 116Z", names: [["fingers", 96, 66], ["examiner's fingers", 84, 160]], turn: 1, tap: [98, 120], strike: 270, handle: 1 },
   knee: { ...LEG, turn: -1, tap: [128, 74], strike: 180, handle: 1 },
   hamstring: { ...LYING, turn: 1, tap: [84, 78], strike: -60, handle: 1 },
   adductor: { ...APART, turn: 1, tap: [124, 116], strike: -30, handle: 1 },

@@ -50,9 +50,8 @@ final class PowerReader implements SignReader {
         double tightens = step(passed, body.physiology().constant("power.flicker"));
         double lying = range * step(passed, body.physiology().constant("power.lying"));
         double lifted = range * step(passed, body.physiology().constant("power.lifted"));
-        double push = strength(body)
-                * body.physiology().constant("power.newton-share." + manoeuvre.part())
-                * against(body, passed);
+        double press = strength(body) * body.physiology().constant("power.newton-share." + manoeuvre.part());
+        double push = press * against(body, passed);
         return new Appearance(
                 "limb-power",
                 List.of(),
@@ -60,7 +59,8 @@ final class PowerReader implements SignReader {
                         new Appearance.Measure("muscle seen to tighten", 3 * tightens, "mm"),
                         new Appearance.Measure("limb resting on the couch moves", lying, "degrees"),
                         new Appearance.Measure("limb raised clear of the couch moves", lifted, "degrees"),
-                        new Appearance.Measure("pushes the examiner's hand with", Math.rint(push), "N")),
+                        new Appearance.Measure("pushes the examiner's hand with", Math.rint(push), "N"),
+                        new Appearance.Measure("the hand presses with", Math.rint(press), "N")),
                 "");
     }
 

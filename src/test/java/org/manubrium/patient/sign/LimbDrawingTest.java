@@ -395,6 +395,36 @@ class LimbDrawingTest {
         assertThat(board.text("return board.textContent")).contains(" cm");
     }
 
+    /** MRC scale as printed in World J Orthop 2017: grade 3 lifts the limb and gives way to any pressure. */
+    @Test
+    void aWeakLimbGivesWayToTheHandAndAStrongOneDoesNot() {
+        draw(healthy().lesion("root C5 right", 1, "6 weeks"), "shoulder-abduction");
+        at(2000);
+        String turn = "return Number(/rotate\\(([-0-9.]+)/.exec(board.querySelectorAll('.power-panel > g')[%d]"
+                + ".getAttribute('transform'))[1])";
+
+        assertThat(Math.abs(number(turn.formatted(5)))).isCloseTo(25, within(0.1));
+        assertThat(Math.abs(number(turn.formatted(2)))).isLessThan(20);
+    }
+
+    @Test
+    void theStyleComesWithTheDrawing() {
+        Object cap = board.run("""
+                const done = arguments[arguments.length - 1];
+                const host = document.createElement('div');
+                document.body.append(host);
+                import('/static/signs/index.js').then(({ showSign }) => {
+                  const samples = Array(61).fill(0);
+                  const shown = { sign: 'one-leg-stand', curves: [{ name: 'down', unit: 'degrees', stepMs: 50, samples }], measures: [], words: '' };
+                  showSign(host, { manoeuvre: { id: 'trendelenburg', system: 'standing' }, probes: [{ side: 'right', shown }] });
+                  const wait = () => { const edge = host.querySelector('.flesh-edge'); edge ? done(getComputedStyle(edge).strokeLinecap) : setTimeout(wait, 50); };
+                  wait();
+                });
+                """);
+
+        assertThat(cap).isEqualTo("round");
+    }
+
     /** Nothing but numbers tells health from illness: the same elements of the same classes in the same order. */
     @Test
     void healthyAndIllAreDrawnWithTheSameElements() {
