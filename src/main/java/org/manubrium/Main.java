@@ -9,6 +9,8 @@ import org.manubrium.cli.CommandLine;
 import org.manubrium.cli.Console;
 import org.manubrium.cli.ExamineCommand;
 import org.manubrium.cli.MarkCommand;
+import org.manubrium.cli.PlanCommand;
+import org.manubrium.cli.ReasonCommand;
 import org.manubrium.cli.VocabularyCommands;
 import org.manubrium.school.DemoSchool;
 import org.manubrium.tables.Reference;
@@ -32,6 +34,8 @@ public final class Main {
         commands.add(new ExamineCommand(reference));
         commands.add(new MarkCommand(reference));
         commands.add(new CheckCommand(reference));
+        commands.add(new ReasonCommand(reference));
+        commands.add(new PlanCommand(reference));
         commands.addAll(VocabularyCommands.all(reference));
         return List.copyOf(commands);
     }

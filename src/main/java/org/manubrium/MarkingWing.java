@@ -10,6 +10,7 @@ import org.manubrium.school.account.Refused;
 import org.manubrium.school.mark.KeyDesk;
 import org.manubrium.school.mark.KeysInForce;
 import org.manubrium.school.mark.Marks;
+import org.manubrium.school.mark.Profiles;
 import org.manubrium.school.mark.RemarkWorker;
 import org.manubrium.school.mark.Remarkings;
 import org.manubrium.school.mark.ToDrill;
@@ -18,7 +19,7 @@ import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
 
 /** Puts marking and marking again together. */
-record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill) {
+record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill, Profiles profiles) {
 
     static MarkingWing of(Database database, Reference reference, Clock clock) {
         Weights weights = reference.marking().weights();
@@ -32,7 +33,12 @@ record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyD
                 remarkings,
                 worker,
                 new KeyDesk(database, keys, compiler(reference), weights, remarkings, worker, clock),
-                new ToDrill(keys));
+                new ToDrill(keys),
+                new Profiles(
+                        database,
+                        keys,
+                        reference.examination(),
+                        reference.reasoning().grounds().threshold()));
     }
 
     private static Function<CaseVersion, CompiledKey> compiler(Reference reference) {

@@ -10,13 +10,16 @@ import org.manubrium.school.bedside.TabledChoices;
 import org.manubrium.school.drill.DrillDesk;
 import org.manubrium.school.mark.Debriefs;
 import org.manubrium.school.mark.Marks;
+import org.manubrium.school.mark.Profiles;
 import org.manubrium.school.student.StudentDesk;
 import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
 import org.manubrium.tables.Source;
 import org.manubrium.web.StudentRooms;
 import org.manubrium.web.shell.DebriefView;
+import org.manubrium.web.shell.ProfileView;
 import org.manubrium.web.shell.View;
+import org.manubrium.web.student.AdvicePages;
 import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.DrillPages;
@@ -29,7 +32,8 @@ record StudentWing(
         Debriefs debriefs,
         DebriefView debriefView,
         DrillDesk drill,
-        Map<String, String> citations) {
+        Map<String, String> citations,
+        Profiles profiles) {
 
     static StudentWing of(Database database, Reference reference, MarkingWing marking, Clock clock) {
         var conventions = reference.marking().conventions();
@@ -49,7 +53,7 @@ record StudentWing(
                 new StudentDesk(database, clock),
                 bedside,
                 new Debriefs(database, patients, reference.examination(), conventions),
-                new DebriefView(citations),
+                new DebriefView(citations, new ProfileView(marking.profiles())::model),
                 new DrillDesk(
                         database,
                         new QuestionMaker(
@@ -62,13 +66,15 @@ record StudentWing(
                         choices::under,
                         conventions.ids().get(0),
                         clock),
-                citations);
+                citations,
+                marking.profiles());
     }
 
     StudentRooms rooms(View view) {
         return new StudentRooms(
                 new StudentPages(view, desk),
                 new BedsidePages(view, bedside),
+                new AdvicePages(profiles),
                 new DebriefPages(view, debriefs, debriefView),
                 new DrillPages(view, drill, citations));
     }

@@ -23,6 +23,11 @@ final class Json {
         return MAPPER.createArrayNode();
     }
 
+    /** To four places. */
+    static double rounded(double number) {
+        return Math.rint(number * 1e4) / 1e4;
+    }
+
     static ArrayNode texts(Collection<String> texts) {
         ArrayNode array = array();
         texts.forEach(array::add);

@@ -24,8 +24,14 @@ final class ReasoningRows {
 
     ReasoningTables read() {
         List<LikelihoodRatio> ratios = files.rows("likelihood_ratios", ReasoningRows::ratio);
-        Map<String, Double> amounts = files.rows("grounds", r -> Map.entry(r.word("name"), r.number("amount"))).stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Map<String, Ground> amounts = files
+                .rows(
+                        "grounds",
+                        r -> new Ground(
+                                r.word("name"), r.number("amount"), r.word("source"), r.word("confidence")))
+                .stream()
+                .collect(Collectors.toMap(Ground::name, Function.identity()));
+        Ground practised = ground(amounts, "practised most");
         return new ReasoningTables(
                 new Grounds(
                         misread(amounts),
@@ -34,24 +40,34 @@ final class ReasoningRows {
                         amount(amounts, "threshold"),
                         new HashSet<>(files.rows("risks", r -> r.word("risk"))),
                         calibrations(ratios)),
-                ratios);
+                ratios,
+                new PractisedTime(
+                        (int) amount(amounts, "practised least"),
+                        (int) practised.amount(),
+                        practised.source(),
+                        practised.confidence()));
     }
 
-    private static double amount(Map<String, Double> amounts, String name) {
-        Double amount = amounts.get(name);
-        if (amount == null) {
+    private record Ground(String name, double amount, String source, String confidence) {}
+
+    private static Ground ground(Map<String, Ground> rows, String name) {
+        Ground row = rows.get(name);
+        if (row == null) {
             throw new IllegalArgumentException("the table of grounds has no row " + name);
         }
-        return amount;
+        return row;
+    }
+
+    private static double amount(Map<String, Ground> rows, String name) {
+        return ground(rows, name).amount();
     }
 
     /** By the quantity after the word; blank for all others. */
-    private static Map<String, Double> misread(Map<String, Double> amounts) {
-        amount(amounts, MISREAD);
-        return amounts.entrySet().stream()
-                .filter(e -> e.getKey().startsWith(MISREAD))
-                .collect(Collectors.toMap(
-                        e -> e.getKey().substring(MISREAD.length()).trim(), Map.Entry::getValue));
+    private static Map<String, Double> misread(Map<String, Ground> rows) {
+        amount(rows, MISREAD);
+        return rows.values().stream()
+                .filter(row -> row.name().startsWith(MISREAD))
+                .collect(Collectors.toMap(row -> row.name().substring(MISREAD.length()).trim(), Ground::amount));
     }
 
     private static LikelihoodRatio ratio(Row r) {

@@ -66,6 +66,8 @@ public final class Routes {
         routes.post("/attempts", students.home()::start, STUDENT);
         routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
         routes.post("/attempts/{id}/events", students.bedside()::take, STUDENT, EDUCATOR);
+        routes.get("/attempts/{id}/advice", students.advice()::offered, STUDENT, EDUCATOR);
+        routes.post("/attempts/{id}/advice", students.advice()::next, STUDENT, EDUCATOR);
         routes.get("/attempts/{id}/debrief", students.debrief()::show, STUDENT, EDUCATOR);
     }
 

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import org.manubrium.school.mark.Debrief;
 import org.manubrium.store.MarkChange;
@@ -20,9 +21,15 @@ public final class DebriefView {
 
     private final Map<String, String> citations;
 
-    /** @param citations the citation of each source, by id */
-    public DebriefView(Map<String, String> citations) {
+    private final LongFunction<Map<String, Object>> profile;
+
+    /**
+     * @param citations the citation of each source, by id
+     * @param profile the model of how an attempt went, by its number
+     */
+    public DebriefView(Map<String, String> citations, LongFunction<Map<String, Object>> profile) {
         this.citations = Map.copyOf(citations);
+        this.profile = profile;
     }
 
     public Map<String, Object> model(Debrief debrief) {
@@ -47,6 +54,7 @@ public final class DebriefView {
                 debrief.timeline().stream()
                         .map(step -> Map.of("clock", clock(step.bedsideSeconds()), "text", step.text()))
                         .toList());
+        model.put("profile", profile.apply(debrief.attempt()));
         return Map.of("sheet", model);
     }
 
