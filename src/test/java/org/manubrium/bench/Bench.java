@@ -36,6 +36,7 @@ public final class Bench {
 
     public static void main(String[] args) throws IOException {
         model();
+        ReasoningBench.run();
         markingAgain();
         server();
     }

@@ -15,7 +15,7 @@ import org.manubrium.school.mark.Profiles;
  * likely: two to the power of the bits.
  */
 public final class ProfileView {
-    private static final double WIDTH = 600;
+    private static final double WIDTH = 340;
     private static final double HEIGHT = 200;
     private static final int MINUTE = 60;
 
@@ -159,7 +159,7 @@ public final class ProfileView {
         List<Map<String, Object>> clocks() {
             List<Map<String, Object>> clocks = new ArrayList<>();
             int minutes = (int) (seconds / MINUTE);
-            int every = Math.max(1, (minutes + 5) / 6);
+            int every = Math.max(1, (minutes + 3) / 4);
             for (int minute = 0; minute <= minutes; minute += every) {
                 clocks.add(Map.of("x", round(x(minute * MINUTE)), "text", minute + " min"));
             }
