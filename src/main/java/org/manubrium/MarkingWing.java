@@ -19,7 +19,8 @@ import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
 
 /** Puts marking and marking again together. */
-record MarkingWing(Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill, Profiles profiles) {
+record MarkingWing(
+        Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill, Profiles profiles) {
 
     static MarkingWing of(Database database, Reference reference, Clock clock) {
         Weights weights = reference.marking().weights();

@@ -21,8 +21,7 @@ import org.manubrium.cli.ExitCode;
 
 /** The commands {@code reason} and {@code plan} as they are called, on files. */
 class ReasonCommandsTest {
-    private static final String FOOT_DROP =
-            """
+    private static final String FOOT_DROP = """
             patient: {age: 52, sex: male, seed: 5}
             conditions: [{is: root-compression, level: L5, side: right, severity: 0.85}]
             differential:
@@ -81,7 +80,8 @@ class ReasonCommandsTest {
         assertThat(chance(steps.get(2), "root-compression")).isGreaterThan(0.9);
         assertThat(steps.get(2).path("bits").asDouble())
                 .isLessThan(steps.get(0).path("bits").asDouble());
-        assertThat(steps.get(2).path("published").get(0).path("source").asText()).contains("McGee");
+        assertThat(steps.get(2).path("published").get(0).path("source").asText())
+                .contains("McGee");
         assertThat(steps.get(3).path("seen").asText()).isEqualTo("tells nothing here");
         assertThat(steps.get(3).path("bits")).isEqualTo(steps.get(2).path("bits"));
     }

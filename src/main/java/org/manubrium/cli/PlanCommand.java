@@ -93,7 +93,8 @@ public final class PlanCommand implements Command {
         return new CaseKeys(known)
                 .of(file).essentials().stream()
                         .map(KeyLine::item)
-                        .map(item -> look(known.examination().manoeuvre(item.manoeuvre()).orElseThrow(), item))
+                        .map(item -> look(
+                                known.examination().manoeuvre(item.manoeuvre()).orElseThrow(), item))
                         .distinct()
                         .toList();
     }
@@ -123,7 +124,8 @@ public final class PlanCommand implements Command {
     private static Plan plan(Examination examination, List<Item> items) {
         List<Task> tasks = items.stream()
                 .map(item -> {
-                    Manoeuvre manoeuvre = examination.manoeuvre(item.manoeuvre()).orElseThrow();
+                    Manoeuvre manoeuvre =
+                            examination.manoeuvre(item.manoeuvre()).orElseThrow();
                     return new Task(item.toString(), manoeuvre.positions(), manoeuvre.seconds());
                 })
                 .toList();
@@ -136,7 +138,9 @@ public final class PlanCommand implements Command {
         for (Plan.Stop stop : plan.stops()) {
             ArrayNode tasks = stops.addObject()
                     .put("position", stop.position())
-                    .put("seconds", stop.tasks().stream().mapToInt(Task::seconds).sum())
+                    .put(
+                            "seconds",
+                            stop.tasks().stream().mapToInt(Task::seconds).sum())
                     .putArray("manoeuvres");
             stop.tasks().forEach(task -> tasks.add(task.name()));
         }

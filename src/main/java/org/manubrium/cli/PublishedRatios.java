@@ -33,7 +33,8 @@ final class PublishedRatios {
         ArrayNode published = Json.array();
         for (Fit fit : evidence.weighing().fits()) {
             for (Calibration calibration : known.reasoning().grounds().calibrations()) {
-                if (calibration.ratio().equals(fit.ratio()) && calibration.reads().equals(reads)) {
+                if (calibration.ratio().equals(fit.ratio())
+                        && calibration.reads().equals(reads)) {
                     said(published, fit, before, List.of(seen.split("; ", -1)), calibration);
                 }
             }

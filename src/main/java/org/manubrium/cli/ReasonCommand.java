@@ -57,9 +57,7 @@ public final class ReasonCommand implements Command {
             reading.problems().forEach(console.err()::println);
             return ExitCode.PROBLEMS;
         }
-        Json.print(
-                console.out(),
-                new Telling(CaseEvidence.of(reading.caseFile().get(), known), known).of(steps));
+        Json.print(console.out(), new Telling(CaseEvidence.of(reading.caseFile().get(), known), known).of(steps));
         return ExitCode.DONE;
     }
 

@@ -27,8 +27,7 @@ final class ReasoningRows {
         Map<String, Ground> amounts = files
                 .rows(
                         "grounds",
-                        r -> new Ground(
-                                r.word("name"), r.number("amount"), r.word("source"), r.word("confidence")))
+                        r -> new Ground(r.word("name"), r.number("amount"), r.word("source"), r.word("confidence")))
                 .stream()
                 .collect(Collectors.toMap(Ground::name, Function.identity()));
         Ground practised = ground(amounts, "practised most");
@@ -67,7 +66,8 @@ final class ReasoningRows {
         amount(rows, MISREAD);
         return rows.values().stream()
                 .filter(row -> row.name().startsWith(MISREAD))
-                .collect(Collectors.toMap(row -> row.name().substring(MISREAD.length()).trim(), Ground::amount));
+                .collect(Collectors.toMap(
+                        row -> row.name().substring(MISREAD.length()).trim(), Ground::amount));
     }
 
     private static LikelihoodRatio ratio(Row r) {

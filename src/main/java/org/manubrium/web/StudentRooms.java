@@ -7,4 +7,5 @@ import org.manubrium.web.student.DrillPages;
 import org.manubrium.web.student.StudentPages;
 
 /** The pages of a student. An educator may use the bedside too, to try a case. */
-public record StudentRooms(StudentPages home, BedsidePages bedside, AdvicePages advice, DebriefPages debrief, DrillPages drill) {}
+public record StudentRooms(
+        StudentPages home, BedsidePages bedside, AdvicePages advice, DebriefPages debrief, DrillPages drill) {}

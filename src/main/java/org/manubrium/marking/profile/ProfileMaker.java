@@ -57,12 +57,7 @@ public final class ProfileMaker {
         List<Logged> probes = probes(events);
         List<Done> done = done(probes);
         return Optional.of(new Profile(
-                handling(events, probes),
-                curve.of(done),
-                curve.of(efficient),
-                threshold,
-                idle(probes),
-                missed(done)));
+                handling(events, probes), curve.of(done), curve.of(efficient), threshold, idle(probes), missed(done)));
     }
 
     /**

@@ -51,7 +51,8 @@ public final class ProfileView {
     private static String sentence(Profile profile) {
         Point start = profile.own().get(0);
         Point end = profile.end();
-        return "Before you began, the question was as open as " + open(start) + " equally likely diagnoses. After what you "
+        return "Before you began, the question was as open as " + open(start)
+                + " equally likely diagnoses. After what you "
                 + "examined it is as open as " + open(end) + "; what is true of the patient has a chance of "
                 + of100(end.truth()) + " in 100.";
     }
@@ -62,8 +63,9 @@ public final class ProfileView {
         return end.truth() >= profile.threshold()
                 ? "Doing each time what then promised most for its time would have taken " + steps + " to bring it to "
                         + of100(end.truth()) + " in 100."
-                : "No examination here makes it as likely as " + of100(profile.threshold()) + " in 100: doing each time what "
-                        + "promised most for its time comes to " + of100(end.truth()) + " in 100 after " + steps + ".";
+                : "No examination here makes it as likely as " + of100(profile.threshold())
+                        + " in 100: doing each time what " + "promised most for its time comes to " + of100(end.truth())
+                        + " in 100 after " + steps + ".";
     }
 
     private static Map<String, Object> handling(Handling handling) {

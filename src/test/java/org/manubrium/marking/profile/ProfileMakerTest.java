@@ -103,7 +103,11 @@ class ProfileMakerTest {
 
         assertThat(looked.own()).hasSize(1);
         assertThat(looked.idleSeconds())
-                .isEqualTo(REFERENCE.examination().manoeuvre("acuity").orElseThrow().seconds());
+                .isEqualTo(REFERENCE
+                        .examination()
+                        .manoeuvre("acuity")
+                        .orElseThrow()
+                        .seconds());
     }
 
     @Test

@@ -13,8 +13,7 @@ import org.manubrium.store.SetCase;
 
 /** How an attempt went, on the debrief; and the advice of one who practises. */
 class ProfilePagesTest {
-    private static final String CASE = TestSchool.ROOT
-            + """
+    private static final String CASE = TestSchool.ROOT + """
             differential:
               - {is: root-compression, level: C7, side: left}
               - {is: root-compression, level: C6, side: left}
