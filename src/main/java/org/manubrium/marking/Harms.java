@@ -38,10 +38,16 @@ final class Harms {
             case "intimate" -> event instanceof Event.Probed probed && intimate(key, probed);
             case "move" ->
                 event instanceof Event.Moved moved && rule.positions().contains(moved.position());
+            case "way" -> event instanceof Event.Probed probed && done(rule, probed);
             default ->
                 throw new IllegalArgumentException(
-                        "harm rule " + rule.id() + ": expected touch, intimate or move, found " + rule.before());
+                        "harm rule " + rule.id() + ": expected touch, intimate, move or way, found " + rule.before());
         };
+    }
+
+    private static boolean done(HarmRule rule, Event.Probed probed) {
+        return probed.technique().entrySet().stream()
+                .anyMatch(choice -> rule.positions().contains(choice.getKey() + "=" + choice.getValue()));
     }
 
     private static boolean intimate(CompiledKey key, Event.Probed probed) {

@@ -71,7 +71,7 @@ final class MarkingRows {
                 r.word("id"),
                 r.word("before"),
                 r.list("positions"),
-                r.word("question"),
+                r.text("question"),
                 r.word("text"),
                 new Origin(r.word("source"), r.word("confidence")));
     }

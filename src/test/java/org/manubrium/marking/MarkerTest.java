@@ -300,6 +300,19 @@ class MarkerTest {
         }
 
         @Test
+        void pressingBothCarotidsAtOnceIsAHarmThatNoQuestionMakesRight() {
+            Item beat = new Item("carotid-beat", Side.RIGHT, "");
+            Student one = new Student().does(new Event.Asked("consent")).probes(beat);
+
+            assertThat(one.marked("oak").harms()).isEmpty();
+            assertThat(one.does(new Event.Probed(beat, Map.of("carotid-hands", "both")))
+                            .marked("oak")
+                            .harms())
+                    .extracting(MarkSheet.Harm::text)
+                    .containsExactly("Both at once.");
+        }
+
+        @Test
         void anAttemptThatTouchesNobodyHarmsNobody() {
             assertThat(new Student().marked("oak").harms()).isEmpty();
         }

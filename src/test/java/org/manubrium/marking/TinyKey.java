@@ -63,7 +63,8 @@ final class TinyKey {
         return List.of(
                 new HarmRule("no-consent", "touch", List.of(), "consent", "No consent.", SEEN),
                 new HarmRule("no-chaperone", "intimate", List.of(), "chaperone", "No chaperone.", SEEN),
-                new HarmRule("stood", "move", List.of("standing"), "faints", "Stood up unasked.", SEEN));
+                new HarmRule("stood", "move", List.of("standing"), "faints", "Stood up unasked.", SEEN),
+                new HarmRule("both", "way", List.of("carotid-hands=both"), "", "Both at once.", SEEN));
     }
 
     private static SiteKey root(Side side) {

@@ -25,7 +25,10 @@ final class TrunkReader implements SignReader {
     }
 
     static List<SignReader> all(Examination examination) {
-        return List.of(new TrunkReader("belly", BellySigns.all(), examination));
+        return List.of(
+                new TrunkReader("belly", BellySigns.all(), examination),
+                new TrunkReader("neck", NeckSigns.all(), examination),
+                new TrunkReader("back", BackSigns.all(), examination));
     }
 
     @Override

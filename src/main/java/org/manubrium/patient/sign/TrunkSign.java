@@ -84,7 +84,7 @@ record TrunkSign(
     static TrunkSign number(String drawing, String unit, Amount amount, String least, String most) {
         return of(drawing, spot -> new Finding.Measured(tenths(amount.of(spot)), unit), (spot, finding, code) -> {
             double value = ((Finding.Measured) finding).value();
-            return value >= spot.constant(least) && value <= spot.constant(most);
+            return value >= spot.constant(least) && value <= spot.constant(spot.named(most));
         });
     }
 

@@ -21,7 +21,7 @@ import org.manubrium.patient.Variation;
 
 /** What holds for every belly, neck and back, whatever ails it. */
 class TrunkPropertiesTest {
-    private static final List<String> SYSTEMS = List.of("abdomen");
+    private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
     private static final double[] SEVERITIES = {0.5, 1};
 
     private static List<Sign> signs(Bedside patient) {
@@ -132,7 +132,10 @@ class TrunkPropertiesTest {
             "belly-scars left-lower",
             "belly-scars left-middle",
             "belly-scars several",
-            "rectum-finger soft-stool");
+            "rectum-finger soft-stool",
+            "neck-swallow stays",
+            "spine-look bows-left",
+            "leg-raise-pain back-only");
 
     /** No count, label, length or unit tells a healthy patient from an ill one. */
     @Test
