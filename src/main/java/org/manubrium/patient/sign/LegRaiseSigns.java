@@ -73,7 +73,9 @@ final class LegRaiseSigns {
         return TrunkSign.word(
                         "femoral-stretch",
                         Set.of("pulls"),
-                        spot -> sore(spot, Roots.FEMORAL) >= spot.constant("leg-raise.felt") ? "front-of-thigh" : "pulls")
+                        spot -> sore(spot, Roots.FEMORAL) >= spot.constant("leg-raise.felt")
+                                ? "front-of-thigh"
+                                : "pulls")
                 .shows("knee bends to", "degrees", spot -> 128 - 50 * sore(spot, Roots.FEMORAL) + 5 * spot.own("thigh"))
                 .says("femoral-stretch", spot -> sore(spot, Roots.FEMORAL))
                 .along(spot -> strands(spot, Roots.FEMORAL, false));

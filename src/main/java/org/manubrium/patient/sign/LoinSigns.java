@@ -21,10 +21,7 @@ final class LoinSigns {
                         "back-muscle",
                         Set.of("soft"),
                         spot -> spot.of("back.@side.spasm") >= spot.constant("belly.plain") ? "held-tight" : "soft")
-                .shows(
-                        "thumb sinks in",
-                        "mm",
-                        spot -> 12 - 10 * spot.of("back.@side.spasm") + spot.own("back-give"))
+                .shows("thumb sinks in", "mm", spot -> 12 - 10 * spot.of("back.@side.spasm") + spot.own("back-give"))
                 .says("back-muscle", spot -> spot.of("back.@side.spasm"))
                 .needs("back.@side.spasm");
     }

@@ -31,19 +31,27 @@ final class NodeSigns {
 
     private static TrunkSign size(String group) {
         return TrunkSign.number("node", "mm", spot -> node(spot, group).felt(), "zero", "node.most." + group)
-                .shows("under the finger, across", "mm", spot -> node(spot, group).felt())
-                .shows("slides under the skin by", "mm", spot -> node(spot, group).slides())
+                .shows(
+                        "under the finger, across",
+                        "mm",
+                        spot -> node(spot, group).felt())
+                .shows(
+                        "slides under the skin by",
+                        "mm",
+                        spot -> node(spot, group).slides())
                 .shows("gives way by", "mm", spot -> node(spot, group).gives())
                 .shows("others within 20 mm", "", spot -> node(spot, group).others())
-                .shows("others that move along with it", "", spot -> node(spot, group)
-                        .joined())
+                .shows(
+                        "others that move along with it",
+                        "",
+                        spot -> node(spot, group).joined())
                 .says("node", spot -> node(spot, group).pain())
                 .needs(Node.quantities(group));
     }
 
     private static TrunkSign feel(String group) {
-        TrunkSign read = TrunkSign.word("node", Set.of("none", "slides-soft"), spot -> node(spot, group)
-                .feel());
+        TrunkSign read = TrunkSign.word(
+                "node", Set.of("none", "slides-soft"), spot -> node(spot, group).feel());
         TrunkSign same = size(group);
         return new TrunkSign(
                 same.drawing(),

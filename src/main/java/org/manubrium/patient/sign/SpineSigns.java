@@ -50,8 +50,7 @@ final class SpineSigns {
                 .shows("hollow of the loins", "degrees", spot -> spot.of("spine.hollow"))
                 .shows("bows out to the right", "degrees", spot -> curve(spot, Side.RIGHT))
                 .shows("bows out to the left", "degrees", spot -> curve(spot, Side.LEFT))
-                .needs(joined(
-                        WEDGES, "spine.round", "spine.hollow", "spine.right.curve", "spine.left.curve"));
+                .needs(joined(WEDGES, "spine.round", "spine.hollow", "spine.right.curve", "spine.left.curve"));
     }
 
     private static String[] joined(String[] some, String... others) {
@@ -85,7 +84,8 @@ final class SpineSigns {
     }
 
     private static double raised(Spot spot) {
-        return Math.max(0, 0.5 * (curve(spot, spot.side()) - curve(spot, spot.side().opposite())));
+        return Math.max(
+                0, 0.5 * (curve(spot, spot.side()) - curve(spot, spot.side().opposite())));
     }
 
     private static TrunkSign hump() {

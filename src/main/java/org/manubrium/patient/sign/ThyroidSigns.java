@@ -110,8 +110,10 @@ final class ThyroidSigns {
 
     private static TrunkSign feel() {
         return TrunkSign.word("thyroid-lobe", Set.of("not-felt"), ThyroidSigns::feelOf)
-                .shows("lobe, top to bottom", "cm", spot -> length(
-                        spot, spot.side().word()))
+                .shows(
+                        "lobe, top to bottom",
+                        "cm",
+                        spot -> length(spot, spot.side().word()))
                 .shows("one part stands out, across", "mm", spot -> felt(spot) * lobe(spot, "lump"))
                 .shows("uneven under the finger by", "mm", spot -> felt(spot) * 9 * lobe(spot, "humps"))
                 .shows("gives way by", "mm", spot -> felt(spot) * Math.max(0.3, 5 * (1 - lobe(spot, "hard"))))

@@ -45,7 +45,9 @@ class BackSignsTest {
 
         assertThat(patient.sign("straight-leg-raise:right").normal()).contains(true);
         assertThat(patient.word("straight-leg-pain:right")).isEqualTo("tight");
-        assertThat(with("old-sciatica", Side.LEFT).sign("straight-leg-raise:left").normal())
+        assertThat(with("old-sciatica", Side.LEFT)
+                        .sign("straight-leg-raise:left")
+                        .normal())
                 .contains(true);
     }
 
@@ -98,9 +100,13 @@ class BackSignsTest {
         assertThat(patient.word("spine-fingers@loins")).isEqualTo("even");
         assertThat(patient.word("spine-look")).isEqualTo("bump");
         assertThat(patient.word("spine-tap@chest")).isEqualTo("sore");
-        assertThat(with("slipped-vertebra", Side.NONE).word("spine-fingers@loins")).isEqualTo("drops-in");
-        assertThat(with("osteoporotic-round-back", Side.NONE).word("spine-look")).isEqualTo("rounded");
-        assertThat(with("osteoporotic-round-back", Side.NONE).sign("head-to-wall").normal())
+        assertThat(with("slipped-vertebra", Side.NONE).word("spine-fingers@loins"))
+                .isEqualTo("drops-in");
+        assertThat(with("osteoporotic-round-back", Side.NONE).word("spine-look"))
+                .isEqualTo("rounded");
+        assertThat(with("osteoporotic-round-back", Side.NONE)
+                        .sign("head-to-wall")
+                        .normal())
                 .contains(false);
     }
 
@@ -137,7 +143,8 @@ class BackSignsTest {
     /** Common practice, no source: in bed the water of a failing right heart lies over the sacrum. */
     @Test
     void waterLiesOverTheSacrum() {
-        assertThat(with("right-heart-failure", Side.NONE).amount("sacral-oedema")).isGreaterThan(4);
+        assertThat(with("right-heart-failure", Side.NONE).amount("sacral-oedema"))
+                .isGreaterThan(4);
         assertThat(Bedside.healthy(80).amount("sacral-oedema")).isZero();
     }
 }

@@ -52,7 +52,8 @@ class NeckSignsTest {
     /** Node levels (secondary): glandular fever behind the neck muscle; hard and fixed, matted, rubbery by cause. */
     @Test
     void theFeelTellsTheCause() {
-        assertThat(with("glandular-fever").word("neck-node-feel:right@posterior")).isEqualTo("painful");
+        assertThat(with("glandular-fever").word("neck-node-feel:right@posterior"))
+                .isEqualTo("painful");
         assertThat(with("glandular-fever").word("spleen-percussion")).isNotEqualTo("resonant");
         assertThat(with("lymphoma").word("neck-node-feel:left@anterior")).isEqualTo("rubbery");
         assertThat(with("lymphoma").word("axilla-node-feel:left")).isEqualTo("rubbery");
