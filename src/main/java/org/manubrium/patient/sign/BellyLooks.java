@@ -40,7 +40,11 @@ final class BellyLooks {
                         "navel stands out",
                         "mm",
                         spot -> 2.5 * Math.max(0, belly(spot).fluid() - 2) - 4)
-                .needs("belly.fluid", "belly.gas", "bladder.litres");
+                .explained(spot -> switch (shapeOf(spot)) {
+                    case "full-flanks" -> List.of("belly.fluid");
+                    case "full" -> List.of("belly.gas");
+                    default -> List.of("bladder.litres");
+                });
     }
 
     private static String shapeOf(Spot spot) {
@@ -59,7 +63,8 @@ final class BellyLooks {
                 .shows("width of the veins", "mm", spot -> 0.6 + portal(spot) + 3 * below(spot))
                 .shows("emptied below the navel, fills from above", "mm/s", spot -> 2 + 9 * portal(spot))
                 .shows("emptied below the navel, fills from below", "mm/s", spot -> 1 + 30 * below(spot))
-                .needs("portal-pressure", "lower-cava.block");
+                .explained(spot ->
+                        List.of(veinsOf(spot).equals("upwards") ? "lower-cava.block" : "portal-pressure"));
     }
 
     private static double portal(Spot spot) {
@@ -104,7 +109,9 @@ final class BellyLooks {
                 .moves(spot -> curve("navel", t -> rise(spot) * (1 - Math.cos(2 * Math.PI * t / BREATH_S)) / 2))
                 .moves(spot -> curve("left of the navel", t -> ripple(spot) * Math.max(0, Math.sin(turns(t)))))
                 .moves(spot -> curve("right of the navel", t -> ripple(spot) * Math.max(0, Math.sin(turns(t) - 2))))
-                .needs(everywhere("lining", "bowel.motion", "belly.gas"));
+                .explained(spot -> movementOf(spot).equals("waves")
+                        ? List.of("bowel.tight")
+                        : List.of(everywhere("lining")));
     }
 
     private static double turns(double seconds) {
@@ -115,10 +122,11 @@ final class BellyLooks {
         return spot.constant("belly.rise") * (1 - 0.95 * belly(spot).sorestLining()) + spot.own("belly-rise");
     }
 
-    /** Coils that work against a block lift the wall. */
+    /** Coils that work hard, full and tight against a block, lift the wall. */
     private static double ripple(Spot spot) {
         double gas = Math.max(0, belly(spot).gas() - 0.8);
-        return 6 * Math.max(0, spot.of("bowel.motion") - 1.5) * Math.min(1, gas);
+        double tight = Math.min(1, 2 * spot.of("bowel.tight"));
+        return 6 * Math.max(0, spot.of("bowel.motion") - 1.5) * Math.min(1, gas) * tight;
     }
 
     private static String movementOf(Spot spot) {
@@ -148,7 +156,7 @@ final class BellyLooks {
                 .shows("sounds a minute", "", BellyLooks::soundRate)
                 .shows("pitch", "Hz", spot -> 260 + 700 * spot.of("bowel.tight") + 40 * spot.own("bowel-pitch"))
                 .shows("longest silence", "s", spot -> 90 / (0.5 + soundRate(spot)))
-                .needs("bowel.motion", "bowel.tight");
+                .explained(spot -> List.of(soundsOf(spot).equals("tinkling") ? "bowel.tight" : "bowel.motion"));
     }
 
     private static double soundRate(Spot spot) {

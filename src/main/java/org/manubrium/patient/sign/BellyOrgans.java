@@ -3,6 +3,7 @@ package org.manubrium.patient.sign;
 import static org.manubrium.patient.sign.BellySigns.belly;
 import static org.manubrium.patient.sign.BellySigns.everywhere;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -59,9 +60,12 @@ final class BellyOrgans {
                 .shows("uneven under the fingers by", "mm", spot -> met(spot) * 15 * spot.of("liver.lumps"))
                 .shows("lifts in time with the heart by", "mm", spot -> met(spot) * beat(spot))
                 .says("belly-press", spot -> met(spot) * spot.of("liver.tender"))
-                .needs(Stream.concat(
-                                Stream.of("liver.lumps", "tricuspid-leak", "right-atrial-pressure"), Stream.of(EDGE))
-                        .toArray(String[]::new));
+                .explained(spot -> switch (liverFeelOf(spot)) {
+                    case "pulsing" -> List.of("tricuspid-leak");
+                    case "hard-humps" -> List.of("liver.lumps");
+                    case "sore-smooth" -> List.of("liver.tender");
+                    default -> List.of("liver.firm");
+                });
     }
 
     private static double met(Spot spot) {
@@ -138,7 +142,8 @@ final class BellyOrgans {
                 .shows("lower end below the ribs", "cm", spot -> poleFelt(spot) > 0 ? 2 + poleFelt(spot) : 0)
                 .shows("uneven by", "mm", spot -> poleFelt(spot) > 0 ? 16 * spot.of("kidney.@side.lumps") : 0)
                 .says("belly-press", spot -> poleFelt(spot) > 0 ? spot.of("kidney.@side.sore") : 0)
-                .needs("kidney.@side.length", "kidney.@side.lumps");
+                .explained(spot -> List.of(
+                        "kidney.@side." + (kidneyOf(spot).equals("large-humps") ? "lumps" : "length")));
     }
 
     private static String kidneyOf(Spot spot) {

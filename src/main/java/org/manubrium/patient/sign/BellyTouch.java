@@ -2,6 +2,7 @@ package org.manubrium.patient.sign;
 
 import static org.manubrium.patient.sign.BellySigns.belly;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.manubrium.patient.trunk.Spot;
@@ -66,7 +67,11 @@ final class BellyTouch {
                 .shows("gives way by", "mm", spot -> spot.of(STOOL) > spot.of(LUMP) ? 12 : 1)
                 .shows("push needed for 30 mm", "N", spot -> 9 + 30 * stiffening(spot))
                 .says("belly-press", BellyTouch::deepPain)
-                .needs(SORE, LINING, LUMP, STOOL);
+                .explained(spot -> switch (deepOf(spot)) {
+                    case "lump" -> List.of(LUMP);
+                    case "dents" -> List.of(STOOL);
+                    default -> List.of(SORE, LINING);
+                });
     }
 
     private static double across(Spot spot) {
@@ -135,7 +140,8 @@ final class BellyTouch {
                 .shows("more on a cough", "mm", spot -> 0.5 * bulge(spot) * (1 - stuck(spot)))
                 .shows("left when pressed back", "mm", spot -> bulge(spot) * stuck(spot))
                 .says("hernia", spot -> bulge(spot) > 0 ? stuck(spot) : 0)
-                .needs("hernia.@side.@place.bulge", "hernia.@side.@place.stuck");
+                .explained(spot -> List.of(
+                        "hernia.@side.@place." + (herniaOf(spot).equals("stuck") ? "stuck" : "bulge")));
     }
 
     private static double bulge(Spot spot) {

@@ -60,7 +60,7 @@ final class NodeSigns {
                 same.shown(),
                 same.says(),
                 same.moving(),
-                same.needs(),
+                spot -> Node.textures(spot.named(group)),
                 same.paths());
     }
 }

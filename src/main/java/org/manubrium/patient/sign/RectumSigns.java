@@ -25,7 +25,13 @@ final class RectumSigns {
                         spot -> spot.of("rectum.hard-stool") > spot.of("rectum.stool") ? 2 : 9)
                 .shows("fixed in the wall, across", "mm", spot -> spot.of("rectum.lump"))
                 .says("rectum-finger", spot -> spot.of("rectum.sore"))
-                .needs("rectum.stool", "rectum.hard-stool", "rectum.lump", "rectum.sore");
+                .explained(spot -> List.of(
+                        switch (fingerOf(spot)) {
+                            case "lump" -> "rectum.lump";
+                            case "sore" -> "rectum.sore";
+                            case "hard-stool" -> "rectum.hard-stool";
+                            default -> "rectum.stool";
+                        }));
     }
 
     private static double stool(Spot spot) {
@@ -50,7 +56,7 @@ final class RectumSigns {
                 .shows("stain, long waves of light", "of 255", spot -> mixed(spot, 122, 30, 178))
                 .shows("stain, middle waves of light", "of 255", spot -> mixed(spot, 84, 26, 24))
                 .shows("stain, short waves of light", "of 255", spot -> mixed(spot, 46, 26, 30))
-                .needs("bowel.old-blood", "bowel.fresh-blood");
+                .explained(spot -> List.of(gloveOf(spot).equals("red") ? "bowel.fresh-blood" : "bowel.old-blood"));
     }
 
     private static double mixed(Spot spot, double usual, double old, double fresh) {

@@ -50,7 +50,12 @@ final class SpineSigns {
                 .shows("hollow of the loins", "degrees", spot -> spot.of("spine.hollow"))
                 .shows("bows out to the right", "degrees", spot -> curve(spot, Side.RIGHT))
                 .shows("bows out to the left", "degrees", spot -> curve(spot, Side.LEFT))
-                .needs(joined(WEDGES, "spine.round", "spine.hollow", "spine.right.curve", "spine.left.curve"));
+                .explained(spot -> switch (lookOf(spot)) {
+                    case "bump" -> List.of(WEDGES);
+                    case "rounded" -> List.of("spine.round", "spine.chest.wedge");
+                    case "flat-loins" -> List.of("spine.hollow");
+                    default -> List.of("spine.right.curve", "spine.left.curve");
+                });
     }
 
     private static String[] joined(String[] some, String... others) {
@@ -98,7 +103,8 @@ final class SpineSigns {
         return TrunkSign.word("spine-fingers", Set.of("even"), SpineSigns::fingersOf)
                 .shows("one spine behind the next by", "mm", spot -> 0.45 * wedge(spot) + spot.own("spines") * 0.8 + 1)
                 .shows("one spine in front of the next by", "mm", spot -> spot.of("spine.@place.slip"))
-                .needs("spine.@place.wedge", "spine.@place.slip");
+                .explained(spot ->
+                        List.of("spine.@place." + (fingersOf(spot).equals("drops-in") ? "slip" : "wedge")));
     }
 
     private static double wedge(Spot spot) {

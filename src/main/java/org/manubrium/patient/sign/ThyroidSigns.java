@@ -57,12 +57,7 @@ final class ThyroidSigns {
                 .shows("moves when the tongue is put out", "mm", spot -> cyst(spot) > 0 ? 9 : 0)
                 .moves(spot -> rise("larynx on a swallow", 20 + spot.own("larynx")))
                 .moves(spot -> rise("fullness on a swallow", plainToSee(spot) ? 18 : 0))
-                .needs(
-                        "thyroid.right.volume",
-                        "thyroid.left.volume",
-                        "thyroid.right.lump",
-                        "thyroid.left.lump",
-                        "neck.cyst");
+                .explained(spot -> lookOf(spot).equals("rises-tongue") ? List.of("neck.cyst") : List.of(WHOLE));
     }
 
     private static boolean plainToSee(Spot spot) {
@@ -119,13 +114,13 @@ final class ThyroidSigns {
                 .shows("gives way by", "mm", spot -> felt(spot) * Math.max(0.3, 5 * (1 - lobe(spot, "hard"))))
                 .shows("rises on a swallow", "mm", spot -> felt(spot) * 18 * (1 - lobe(spot, "held")))
                 .says("thyroid-lobe", spot -> felt(spot) * lobe(spot, "sore"))
-                .needs(
-                        "thyroid.@side.volume",
-                        "thyroid.@side.lump",
-                        "thyroid.@side.humps",
-                        "thyroid.@side.hard",
-                        "thyroid.@side.held",
-                        "thyroid.@side.sore");
+                .explained(spot -> switch (feelOf(spot)) {
+                    case "hard" -> List.of("thyroid.@side.hard");
+                    case "painful" -> List.of("thyroid.@side.sore");
+                    case "lumpy" -> List.of("thyroid.@side.humps");
+                    case "one-lump" -> List.of("thyroid.@side.lump");
+                    default -> List.of("thyroid.@side.volume");
+                });
     }
 
     private static double lobe(Spot spot, String kind) {

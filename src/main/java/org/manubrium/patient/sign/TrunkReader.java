@@ -63,7 +63,7 @@ final class TrunkReader implements SignReader {
     public Set<String> quantities(Body body, Manoeuvre manoeuvre, Probe probe) {
         Spot spot = Spot.of(body, probe);
         Set<String> ids = new LinkedHashSet<>();
-        sign(manoeuvre).needs().forEach(id -> ids.add(spot.named(id)));
+        sign(manoeuvre).needs().of(spot).forEach(id -> ids.add(spot.named(id)));
         return ids;
     }
 

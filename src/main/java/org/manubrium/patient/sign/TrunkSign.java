@@ -15,7 +15,7 @@ import org.manubrium.patient.trunk.Spot;
  * @param drawing which drawing shows it
  * @param health which findings pass as normal
  * @param says what the patient says of how much; one of the tabled sayings
- * @param needs the ids of the quantities it depends on, with "@side" and "@place" to be filled in
+ * @param needs the ids of the quantities that explain what is found there, "@side" and "@place" to be filled in
  */
 record TrunkSign(
         String drawing,
@@ -24,7 +24,7 @@ record TrunkSign(
         List<Shown> shown,
         List<Said> says,
         List<Moving> moving,
-        List<String> needs,
+        Needs needs,
         Paths paths) {
 
     /** An amount at a place. */
@@ -52,6 +52,11 @@ record TrunkSign(
         List<Strand> of(Spot spot);
     }
 
+    /** The quantities that explain what is found at a place. */
+    interface Needs {
+        List<String> of(Spot spot);
+    }
+
     /** One amount that is seen or felt. */
     record Shown(String label, String unit, Amount amount) {}
 
@@ -64,7 +69,7 @@ record TrunkSign(
     }
 
     private static TrunkSign of(String drawing, Read read, Health health) {
-        return new TrunkSign(drawing, read, health, List.of(), List.of(), List.of(), List.of(), spot -> List.of());
+        return new TrunkSign(drawing, read, health, List.of(), List.of(), List.of(), spot -> List.of(), spot -> List.of());
     }
 
     /** A sign that is read as one of a set of words, of which some are usual. */
@@ -106,7 +111,12 @@ record TrunkSign(
     }
 
     TrunkSign needs(String... ids) {
-        return new TrunkSign(drawing, read, health, shown, says, moving, List.of(ids), paths);
+        return new TrunkSign(drawing, read, health, shown, says, moving, spot -> List.of(ids), paths);
+    }
+
+    /** What explains it depends on what is found. */
+    TrunkSign explained(Needs byFinding) {
+        return new TrunkSign(drawing, read, health, shown, says, moving, byFinding, paths);
     }
 
     TrunkSign along(Paths ways) {

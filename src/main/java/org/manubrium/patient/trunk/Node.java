@@ -1,5 +1,8 @@
 package org.manubrium.patient.trunk;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /** The largest lymph node of one group on one side. */
 public record Node(Spot spot, String group) {
     private static final String OWNER = "node.@side.";
@@ -10,6 +13,13 @@ public record Node(Spot spot, String group) {
         return new String[] {
             owner + ".size", owner + ".hard", owner + ".held", owner + ".matted", owner + ".sore",
         };
+    }
+
+    /** Those of them that say how it feels, whatever its size. */
+    public static List<String> textures(String group) {
+        return Stream.of("hard", "held", "matted", "sore")
+                .map(kind -> OWNER + group + "." + kind)
+                .toList();
     }
 
     private double of(String kind) {

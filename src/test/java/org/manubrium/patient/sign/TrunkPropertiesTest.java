@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +25,17 @@ class TrunkPropertiesTest {
     private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
     private static final double[] SEVERITIES = {0.5, 1};
 
+    /** How the ids of what the trunk reads begin, or end. */
+    private static final Pattern OF_THE_TRUNK = Pattern.compile("(belly|bowel|liver|spleen|portal|lower-cava|artery|kidney"
+            + "|psoas|hernia|aorta|bladder|gallbladder|rectum|node|thyroid|neck|carotid|spine|back|sacroiliac|oedema"
+            + "|right-atrial|tricuspid|caval).*|.*trapped");
+
+    private static boolean shows(Condition condition) {
+        return condition.effects().stream()
+                .anyMatch(effect -> effect.site().contains("root")
+                        || OF_THE_TRUNK.matcher(effect.quantity()).matches());
+    }
+
     private static List<Sign> signs(Bedside patient) {
         List<Sign> found = new ArrayList<>();
         SYSTEMS.forEach(system -> found.addAll(patient.system(system)));
@@ -36,11 +48,12 @@ class TrunkPropertiesTest {
         return found;
     }
 
-    /** Every condition on one side, at each of its levels, in full and by half. */
+    /** Every condition of the trunk on one side, at each of its levels, in full and by half. */
     private static List<Bedside> patients(long seed, Side side) {
         Bedside person = Bedside.person(50, Variation.of(seed));
         List<Bedside> found = new ArrayList<>();
-        for (Condition condition : Bedside.REFERENCE.conditions().all()) {
+        for (Condition condition :
+                Bedside.REFERENCE.conditions().all().stream().filter(TrunkPropertiesTest::shows).toList()) {
             List<Optional<String>> levels = condition.levels().isEmpty()
                     ? List.of(Optional.empty())
                     : condition.levels().stream().map(Optional::of).toList();
@@ -58,7 +71,7 @@ class TrunkPropertiesTest {
     @ParameterizedTest
     @ValueSource(ints = {20, 40, 60, 80, 95})
     void healthyPeopleAreNormal(int age) {
-        for (int seed = 0; seed < 80; seed++) {
+        for (int seed = 0; seed < 30; seed++) {
             for (Sign sign : signs(Bedside.person(age, Variation.of(seed)))) {
                 assertThat(sign.normal()).as("seed %d: %s", seed, sign).contains(true);
                 assertThat(sign.meaning().term()).isEqualTo("nothing-abnormal");
