@@ -63,8 +63,7 @@ final class BellyLooks {
                 .shows("width of the veins", "mm", spot -> 0.6 + portal(spot) + 3 * below(spot))
                 .shows("emptied below the navel, fills from above", "mm/s", spot -> 2 + 9 * portal(spot))
                 .shows("emptied below the navel, fills from below", "mm/s", spot -> 1 + 30 * below(spot))
-                .explained(spot ->
-                        List.of(veinsOf(spot).equals("upwards") ? "lower-cava.block" : "portal-pressure"));
+                .explained(spot -> List.of(veinsOf(spot).equals("upwards") ? "lower-cava.block" : "portal-pressure"));
     }
 
     private static double portal(Spot spot) {
@@ -109,9 +108,8 @@ final class BellyLooks {
                 .moves(spot -> curve("navel", t -> rise(spot) * (1 - Math.cos(2 * Math.PI * t / BREATH_S)) / 2))
                 .moves(spot -> curve("left of the navel", t -> ripple(spot) * Math.max(0, Math.sin(turns(t)))))
                 .moves(spot -> curve("right of the navel", t -> ripple(spot) * Math.max(0, Math.sin(turns(t) - 2))))
-                .explained(spot -> movementOf(spot).equals("waves")
-                        ? List.of("bowel.tight")
-                        : List.of(everywhere("lining")));
+                .explained(spot ->
+                        movementOf(spot).equals("waves") ? List.of("bowel.tight") : List.of(everywhere("lining")));
     }
 
     private static double turns(double seconds) {

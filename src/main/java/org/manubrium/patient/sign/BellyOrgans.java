@@ -142,8 +142,8 @@ final class BellyOrgans {
                 .shows("lower end below the ribs", "cm", spot -> poleFelt(spot) > 0 ? 2 + poleFelt(spot) : 0)
                 .shows("uneven by", "mm", spot -> poleFelt(spot) > 0 ? 16 * spot.of("kidney.@side.lumps") : 0)
                 .says("belly-press", spot -> poleFelt(spot) > 0 ? spot.of("kidney.@side.sore") : 0)
-                .explained(spot -> List.of(
-                        "kidney.@side." + (kidneyOf(spot).equals("large-humps") ? "lumps" : "length")));
+                .explained(
+                        spot -> List.of("kidney.@side." + (kidneyOf(spot).equals("large-humps") ? "lumps" : "length")));
     }
 
     private static String kidneyOf(Spot spot) {

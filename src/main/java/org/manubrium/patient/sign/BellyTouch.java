@@ -140,8 +140,8 @@ final class BellyTouch {
                 .shows("more on a cough", "mm", spot -> 0.5 * bulge(spot) * (1 - stuck(spot)))
                 .shows("left when pressed back", "mm", spot -> bulge(spot) * stuck(spot))
                 .says("hernia", spot -> bulge(spot) > 0 ? stuck(spot) : 0)
-                .explained(spot -> List.of(
-                        "hernia.@side.@place." + (herniaOf(spot).equals("stuck") ? "stuck" : "bulge")));
+                .explained(
+                        spot -> List.of("hernia.@side.@place." + (herniaOf(spot).equals("stuck") ? "stuck" : "bulge")));
     }
 
     private static double bulge(Spot spot) {

@@ -103,8 +103,7 @@ final class SpineSigns {
         return TrunkSign.word("spine-fingers", Set.of("even"), SpineSigns::fingersOf)
                 .shows("one spine behind the next by", "mm", spot -> 0.45 * wedge(spot) + spot.own("spines") * 0.8 + 1)
                 .shows("one spine in front of the next by", "mm", spot -> spot.of("spine.@place.slip"))
-                .explained(spot ->
-                        List.of("spine.@place." + (fingersOf(spot).equals("drops-in") ? "slip" : "wedge")));
+                .explained(spot -> List.of("spine.@place." + (fingersOf(spot).equals("drops-in") ? "slip" : "wedge")));
     }
 
     private static double wedge(Spot spot) {

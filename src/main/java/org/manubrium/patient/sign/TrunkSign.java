@@ -69,7 +69,8 @@ record TrunkSign(
     }
 
     private static TrunkSign of(String drawing, Read read, Health health) {
-        return new TrunkSign(drawing, read, health, List.of(), List.of(), List.of(), spot -> List.of(), spot -> List.of());
+        return new TrunkSign(
+                drawing, read, health, List.of(), List.of(), List.of(), spot -> List.of(), spot -> List.of());
     }
 
     /** A sign that is read as one of a set of words, of which some are usual. */

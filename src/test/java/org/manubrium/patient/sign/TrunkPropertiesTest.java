@@ -26,9 +26,10 @@ class TrunkPropertiesTest {
     private static final double[] SEVERITIES = {0.5, 1};
 
     /** How the ids of what the trunk reads begin, or end. */
-    private static final Pattern OF_THE_TRUNK = Pattern.compile("(belly|bowel|liver|spleen|portal|lower-cava|artery|kidney"
-            + "|psoas|hernia|aorta|bladder|gallbladder|rectum|node|thyroid|neck|carotid|spine|back|sacroiliac|oedema"
-            + "|right-atrial|tricuspid|caval).*|.*trapped");
+    private static final Pattern OF_THE_TRUNK =
+            Pattern.compile("(belly|bowel|liver|spleen|portal|lower-cava|artery|kidney"
+                    + "|psoas|hernia|aorta|bladder|gallbladder|rectum|node|thyroid|neck|carotid|spine|back|sacroiliac|oedema"
+                    + "|right-atrial|tricuspid|caval).*|.*trapped");
 
     private static boolean shows(Condition condition) {
         return condition.effects().stream()
@@ -52,8 +53,9 @@ class TrunkPropertiesTest {
     private static List<Bedside> patients(long seed, Side side) {
         Bedside person = Bedside.person(50, Variation.of(seed));
         List<Bedside> found = new ArrayList<>();
-        for (Condition condition :
-                Bedside.REFERENCE.conditions().all().stream().filter(TrunkPropertiesTest::shows).toList()) {
+        for (Condition condition : Bedside.REFERENCE.conditions().all().stream()
+                .filter(TrunkPropertiesTest::shows)
+                .toList()) {
             List<Optional<String>> levels = condition.levels().isEmpty()
                     ? List.of(Optional.empty())
                     : condition.levels().stream().map(Optional::of).toList();
