@@ -34,6 +34,9 @@ const limbs = (name) => async () => {
 /** Systems whose drawings are brought when one of their manoeuvres is first done, so that the page stays light. */
 const BROUGHT = {
   chest: () => import("./chest.js"),
+  abdomen: () => import("./abdomen.js"),
+  neck: () => import("./neck.js"),
+  back: () => import("./back.js"),
   eyes: () => import("./eye-signs.js"),
   face: () => import("./face-signs.js"),
   mouth: () => import("./mouth-signs.js"),

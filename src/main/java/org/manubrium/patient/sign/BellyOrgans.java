@@ -91,8 +91,8 @@ final class BellyOrgans {
     private static TrunkSign liverSpan() {
         return TrunkSign.number(
                         "liver-span", "cm", spot -> spot.of("liver.span"), "liver.span-least", "liver.span-most")
-                .shows("dull from", "cm", spot -> belly(spot).liverEdge() - spot.of("liver.span"))
-                .shows("dull to", "cm", spot -> belly(spot).liverEdge())
+                .shows("below the ribs, dull from", "cm", spot -> belly(spot).liverEdge() - spot.of("liver.span"))
+                .shows("below the ribs, dull to", "cm", spot -> belly(spot).liverEdge())
                 .needs("liver.span");
     }
 

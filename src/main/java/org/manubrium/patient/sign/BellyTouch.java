@@ -64,7 +64,7 @@ final class BellyTouch {
     private static TrunkSign deep() {
         return TrunkSign.word("belly-deep", Set.of("nothing"), BellyTouch::deepOf)
                 .shows("under the fingers, across", "mm", BellyTouch::across)
-                .shows("gives way by", "mm", spot -> spot.of(STOOL) > spot.of(LUMP) ? 12 : 1)
+                .shows("gives way by", "mm", spot -> across(spot) == 0 ? 0 : spot.of(STOOL) > spot.of(LUMP) ? 12 : 1)
                 .shows("push needed for 30 mm", "N", spot -> 9 + 30 * stiffening(spot))
                 .says("belly-press", BellyTouch::deepPain)
                 .explained(spot -> switch (deepOf(spot)) {

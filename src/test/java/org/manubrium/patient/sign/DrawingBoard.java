@@ -85,7 +85,7 @@ final class DrawingBoard implements AutoCloseable {
     }
 
     private static String module(String system) {
-        return Objects.requireNonNull(HEAD.getOrDefault(system, LIMBS.get(system)), system);
+        return HEAD.getOrDefault(system, LIMBS.getOrDefault(system, system + ".js"));
     }
 
     /** Draws every side and point of a manoeuvre as stills; returns the sentence. */

@@ -1,0 +1,138 @@
+package org.manubrium.patient.sign;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.manubrium.anatomy.Side;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.patient.Variation;
+
+/** What is drawn of belly, neck and back is what was shown, measured on the drawing in a real browser. */
+class TrunkDrawingTest {
+    private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
+    private static final List<String> ILL = List.of(
+            "cirrhosis-ascites", "peritonitis", "bowel-obstruction", "lymphoma", "graves-disease", "vertebral-collapse");
+
+    private static DrawingBoard board;
+
+    @BeforeAll
+    static void open() {
+        board = new DrawingBoard();
+    }
+
+    @AfterAll
+    static void close() {
+        board.close();
+    }
+
+    private static Bedside healthy() {
+        return Bedside.person(50, Variation.of(4));
+    }
+
+    private static Bedside with(String condition, Side side) {
+        return healthy().condition(condition, side);
+    }
+
+    private static List<Manoeuvre> manoeuvres() {
+        return Bedside.REFERENCE.examination().manoeuvres().stream()
+                .filter(m -> SYSTEMS.contains(m.system()))
+                .toList();
+    }
+
+    private static double width(String element) {
+        return board.number("return board.querySelector('%s').getBBox().width".formatted(element));
+    }
+
+    private static double measure(Bedside patient, String item, int index) {
+        return patient.show(item, Map.of()).measures().get(index).amount();
+    }
+
+    @Test
+    void everySignHasADrawingOfOneShapeThatSaysItsNumbersAndWords() {
+        Map<String, String> shapes = new HashMap<>();
+        for (Manoeuvre manoeuvre : manoeuvres()) {
+            List<String> items = Examination.items(manoeuvre).stream()
+                    .map(Object::toString)
+                    .toList();
+            var shown = healthy().show(items.get(items.size() - 1), Map.of());
+            String said = board.draw(healthy(), manoeuvre.id());
+
+            assertThat(said).as(manoeuvre.id()).contains(shown.words()).hasSizeGreaterThan(10);
+            shown.measures().forEach(m -> assertThat(said).as(manoeuvre.id()).contains(m.label()));
+            shapes.put(manoeuvre.id(), board.shape());
+        }
+        for (String condition : ILL) {
+            for (Manoeuvre manoeuvre : manoeuvres()) {
+                board.draw(with(condition, Side.NONE), manoeuvre.id());
+
+                assertThat(board.shape())
+                        .as("%s with %s", manoeuvre.id(), condition)
+                        .isEqualTo(shapes.get(manoeuvre.id()));
+            }
+        }
+    }
+
+    /** A millimetre of a node is three units of the drawing. */
+    @Test
+    void aNodeIsAsWideUnderTheFingerAsItIsShown() {
+        Bedside patient = with("node-tuberculosis", Side.LEFT);
+        board.draw(patient, "neck-node-size", List.of("neck-node-size:left@posterior"), true);
+
+        assertThat(width(".band:not(.faint)") / 3)
+                .isCloseTo(measure(patient, "neck-node-size:left@posterior", 0), within(0.5))
+                .isGreaterThan(20);
+    }
+
+    @Test
+    void theFingertipsStandAsFarApartAsTheAortaIsWide() {
+        Bedside patient = with("aortic-aneurysm", Side.NONE);
+        board.draw(patient, "aorta-width");
+
+        assertThat(width(".mark") / 20)
+                .isCloseTo(measure(patient, "aorta-width", 0), within(0.05))
+                .isGreaterThan(5);
+    }
+
+    @Test
+    void theBorderWandersOnTheDrawingAsFarAsItIsShownTo() {
+        Bedside patient = Bedside.healthy(50).shift("belly.fluid", 2);
+        board.draw(patient, "shifting-dullness");
+        double moved = board.number("return board.querySelector('.mark.dashed').getBBox().x"
+                + " - board.querySelector('.mark:not(.dashed)').getBBox().x");
+
+        assertThat(moved / 10)
+                .isCloseTo(patient.amount("shifting-dullness"), within(0.15))
+                .isGreaterThan(3);
+    }
+
+    @Test
+    void theRaisedLegStandsAtItsAngle() {
+        Bedside patient = with("disc-prolapse", Side.LEFT);
+        board.draw(patient, "straight-leg-raise", List.of("straight-leg-raise:left"), true);
+        double drawn = board.number("const leg = board.querySelector('.limb-edge.thick');"
+                + " const hip = leg.getPointAtLength(0), knee = leg.getPointAtLength(100);"
+                + " return Math.atan2(hip.y - knee.y, knee.x - hip.x) * 180 / Math.PI");
+
+        assertThat(drawn)
+                .isCloseTo(patient.amount("straight-leg-raise:left"), within(0.5))
+                .isLessThan(60);
+    }
+
+    @Test
+    void whatAHandFeelsSendsTheStudentToAPartner() {
+        for (String felt : List.of("belly-light-sides", "liver-edge", "kidney-between-hands", "neck-node-size", "spine-tap")) {
+            board.draw(healthy(), felt);
+
+            assertThat(board.number("return board.querySelectorAll('.partner').length"))
+                    .as(felt)
+                    .isEqualTo(1);
+        }
+    }
+}

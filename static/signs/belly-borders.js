@@ -1,0 +1,84 @@
+// Borders and edges on the belly with a ruler beside them: liver, spleen, bladder, flank, and a border that wanders.
+
+import { svg } from "../bedside/dom.js";
+import { bellyFigure, cmDown, MIDLINE, NAVEL, NIPPLE_LINE, PUBIS, RIBS } from "./belly-figure.js";
+import { amounts, frame } from "./frame.js";
+import { sidesBoard } from "./point-board.js";
+import { ruler } from "./ruler.js";
+
+const seenIf = (there) => (there ? "visible" : "hidden");
+const CM = 10;
+const LIVER_LINE = MIDLINE - NIPPLE_LINE;
+
+const mark = (d, there = true) => svg("path", { class: "mark", visibility: seenIf(there), d });
+
+const liverCurve = (y) => `M${LIVER_LINE - 44} ${y + 34}C${LIVER_LINE - 10} ${y + 10} ${LIVER_LINE + 30} ${y - 22} ${LIVER_LINE + 88} ${y - 62}`;
+
+function liverEdge(probe) {
+  const [breathIn, breathOut] = amounts(probe);
+  return bellyFigure(mark(liverCurve(RIBS + breathIn * CM), breathIn > 0),
+    svg("path", { class: "limb-ghost", visibility: seenIf(breathOut > 0), d: liverCurve(RIBS + breathOut * CM) }), cmDown(LIVER_LINE, RIBS, 15));
+}
+
+function liverSpan(probe) {
+  const [from, to] = amounts(probe);
+  const [top, foot] = [RIBS + from * CM, RIBS + to * CM];
+  return svg("svg", { class: "marks belly", viewBox: "-30 -160 420 560", width: 300, height: 400, "aria-hidden": "true" },
+    ...bellyFigure().childNodes, mark(`M${LIVER_LINE - 30} ${top}h60M${LIVER_LINE - 30} ${foot}h60`), svg("path", { class: "turn", d: `M${LIVER_LINE} -150V${foot + 60}` }), cmDown(LIVER_LINE + 44, top, 20));
+}
+
+/** Under the fingers: how much the edge gives, how uneven it is, how far it lifts with each beat. */
+function liverFeel(probe) {
+  const [met, gives, uneven, lifts] = amounts(probe);
+  const points = Array.from({ length: 61 }, (_, i) => `${30 + i * 4} ${(70 - (uneven / 2) * (1 + Math.sin(i / 3.1)) - lifts).toFixed(1)}`);
+  return frame(300, 150,
+    svg("path", { class: "band", visibility: seenIf(met > 0), d: `M30 112L${points.join("L")}V112Z` }),
+    svg("path", { class: "limb-ghost", visibility: seenIf(lifts > 0), d: `M30 ${74 + lifts}H270` }),
+    svg("path", { class: "skin", d: `M136 4V${44 + (met > 0 ? gives : 14)}A11 11 0 0 0 158 ${44 + (met > 0 ? gives : 14)}V4` }),
+    ruler({ at: 30, across: 118, mm: 30, scale: 4 }));
+}
+
+function spleenEdge(probe) {
+  const [below, fromMidline] = amounts(probe);
+  const reach = below * CM;
+  const [x, y] = [MIDLINE + Math.max(-30, fromMidline * CM), RIBS + reach];
+  return bellyFigure(mark(`M${x + 60} ${RIBS - 6}C${x + 44} ${y - reach * 0.3} ${x + 20} ${y} ${x - 12} ${y + 10}C${x - 40} ${y - 2} ${x - 50} ${y - 36} ${x - 20} ${RIBS - 22}`, below > 0), cmDown(MIDLINE + NIPPLE_LINE, RIBS, 20));
+}
+
+function bladder(probe) {
+  const [cm] = amounts(probe);
+  const top = PUBIS - cm * CM;
+  const wide = 18 + cm * 3;
+  return bellyFigure(mark(`M${MIDLINE - wide} ${PUBIS - 8}C${MIDLINE - wide} ${top} ${MIDLINE + wide} ${top} ${MIDLINE + wide} ${PUBIS - 8}`, cm > 0),
+    svg("g", { transform: `translate(0 ${PUBIS}) scale(1 -1)` }, svg("path", { class: "gauge", d: Array.from({ length: 17 }, (_, i) => `M${MIDLINE + 70} ${i * CM}h${i % 5 ? 5 : 10}`).join("") })),
+    ...[0, 5, 10, 15].map((i) => svg("text", { class: "tick", x: MIDLINE + 84, y: PUBIS - i * CM + 4 }, i)), svg("text", { class: "tick", x: MIDLINE + 104, y: PUBIS - 150 }, "cm"));
+}
+
+const across = (side, y) => {
+  const way = side === "right" ? -1 : 1;
+  const ticks = Array.from({ length: 16 }, (_, i) => `M${MIDLINE + way * i * CM} ${y}v${i % 5 ? 5 : 10}`).join("");
+  return [svg("path", { class: "gauge", d: ticks }), ...[0, 5, 10, 15].map((i) => svg("text", { class: "tick", x: MIDLINE + way * i * CM, y: y + 23, "text-anchor": "middle" }, i))];
+};
+
+const upright = (side, cm, name) => {
+  const x = MIDLINE + (side === "right" ? -1 : 1) * Math.min(cm, 16) * CM;
+  return [mark(`M${x} ${NAVEL - 50}V${NAVEL + 50}`), svg("text", { class: "trace-name", x, y: NAVEL - 56, "text-anchor": "middle" }, name)];
+};
+
+const flank = (probe) => bellyFigure(...upright(probe.side, amounts(probe)[0], "dull from here"), ...across(probe.side, NAVEL + 58));
+
+function wandering(probe) {
+  const [flat, turned] = amounts(probe);
+  return bellyFigure(...upright("left", flat, "flat"), svg("path", { class: "mark dashed", d: `M${MIDLINE + Math.min(turned, 16) * CM} ${NAVEL - 40}V${NAVEL + 40}` }),
+    svg("text", { class: "trace-name", x: MIDLINE + Math.min(turned, 16) * CM, y: NAVEL - 74, "text-anchor": "middle" }, "turned"), ...across("left", NAVEL + 58));
+}
+
+export const borders = {
+  "liver-edge": sidesBoard(liverEdge),
+  "liver-span": sidesBoard(liverSpan),
+  "liver-feel": sidesBoard(liverFeel),
+  "spleen-edge": sidesBoard(spleenEdge),
+  "bladder-dullness": sidesBoard(bladder),
+  "belly-border": sidesBoard(flank),
+  "border-shift": sidesBoard(wandering),
+};

@@ -1,0 +1,83 @@
+// The spine from the side and from behind, drawn from its angles. From behind the patient's left is on the left.
+
+import { svg } from "../bedside/dom.js";
+import { amounts, frame, line, word } from "./frame.js";
+import { pointBoard, sidesBoard } from "./point-board.js";
+import { ruler } from "./ruler.js";
+
+const TOP = 26;
+const STEPS = 60;
+const LONG_CM = 62;
+const PIXELS = 4.2;
+const RADIANS = Math.PI / 180;
+const PELVIS = 12;
+
+/** The side view, from the sacrum up: leaning changes along the chest and loins by their angles, at one place sharply. */
+function leaning(round, sharp, where, hollow) {
+  const points = [];
+  let [x, y] = [150, TOP + LONG_CM * PIXELS];
+  for (let i = 0; i <= STEPS; i++) {
+    const up = i / STEPS;
+    const cm = (1 - up) * LONG_CM;
+    const loins = PELVIS - (hollow * Math.min(up, 0.34)) / 0.34;
+    const chest = (round * Math.min(Math.max(up - 0.34, 0), 0.46)) / 0.46;
+    const neck = (-34 * Math.max(up - 0.8, 0)) / 0.2;
+    const bend = cm < where ? sharp : 0;
+    const lean = (loins + chest + neck + bend) * RADIANS;
+    points.push([x, y]);
+    x += (Math.sin(lean) * LONG_CM * PIXELS) / STEPS;
+    y -= (Math.cos(lean) * LONG_CM * PIXELS) / STEPS;
+  }
+  return points;
+}
+
+/** The usual angles bring the neck above the sacrum; the front is on the right. */
+const [USUAL_FOOT, USUAL_TOP] = [0, STEPS].map((i) => leaning(36, 0, 26, 45)[i][0]);
+const sideSpine = (...angles) => leaning(...angles).map(([x, y], i) => [x + ((USUAL_FOOT - USUAL_TOP) * i) / STEPS, y]);
+
+const joined = (points) => `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L")}`;
+
+/** From behind: a bow whose two half-angles add up to the angle measured. */
+function backSpine(right, left) {
+  const deep = ((right - left) / 2) * RADIANS * 70;
+  return Array.from({ length: STEPS + 1 }, (_, i) => [330 + deep * Math.sin((Math.PI * i) / STEPS), TOP + (i / STEPS) * LONG_CM * PIXELS]);
+}
+
+function spine(probe) {
+  const [round, sharp, where, hollow, right, left] = amounts(probe);
+  const side = sideSpine(round, sharp, where, hollow);
+  const behind = backSpine(right, left);
+  const beads = (points) => points.filter((_, i) => i % 3 === 0).map(([cx, cy]) => svg("circle", { class: "dot", cx, cy, r: 2.6 }));
+  return frame(420, 320, line("turn", `M150 ${TOP}V${TOP + LONG_CM * PIXELS}M330 ${TOP}V${TOP + LONG_CM * PIXELS}`), line("limb-edge", joined(side)), line("limb-edge", joined(behind)), ...beads(behind),
+    line("outline", `M276 44C290 40 306 36 312 26M384 44C370 40 354 36 348 26M276 44C270 130 286 200 288 250C286 276 282 290 284 306M384 44C390 130 374 200 372 250C374 276 378 290 376 306`),
+    word(60, 314, "from the side"), word(190, 24, "front"), word(100, 24, "back", "end"), word(330, 318, "from behind", "middle"), word(254, 24, "left"), word(402, 24, "right", "end"));
+}
+
+/** Someone bent forwards, seen from behind: the ribs of one side higher by so much; a unit is half a millimetre. */
+function hump(probe) {
+  const [mm] = amounts(probe);
+  const way = probe.side === "right" ? 1 : -1;
+  return frame(300, 160, line("turn", "M20 70H280"), line("skin", `M150 74C${150 + way * 30} ${70 - mm * 2} ${150 + way * 84} ${68 - mm * 2} ${150 + way * 118} 130H${150 - way * 118}C${150 - way * 84} 68 ${150 - way * 30} 70 150 74Z`),
+    line("mark", `M${150 + way * 66} 70v${-mm * 2}`), word(30, 150, "left"), word(270, 150, "right", "end"), ruler({ at: 150 + way * 74, across: 70 - mm * 2, mm: 20, scale: 2, down: true }));
+}
+
+/** Five spines under two fingers, three times life size: one may stand out, or the next may lie deeper. */
+function spines(probe) {
+  const [behind, front] = amounts(probe);
+  const bump = (x, out) => `M${x - 18} 100C${x - 12} ${84 - out * 3} ${x + 12} ${84 - out * 3} ${x + 18} 100`;
+  return frame(300, 150, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 87H280"),
+    ruler({ at: 282, across: 60, mm: 20, scale: 3, down: true }), word(20, 140, "neck end"), word(262, 140, "seat end", "end"));
+}
+
+const DOWN = { neck: 40, chest: 120, loins: 222 };
+
+const backMap = (tried, shown) => frame(160, 320, line("outline", "M26 44C40 40 56 36 62 26M134 44C120 40 104 36 98 26M26 44C20 130 36 200 38 250C36 276 32 290 34 306M134 44C140 130 124 200 122 250C124 276 128 290 126 306"), line("turn", "M80 24V290"),
+  ...tried.map((probe) => svg("circle", { class: probe === shown ? "dot last" : "dot", cx: 80, cy: DOWN[probe.place] ?? 200, r: probe === shown ? 8 : 5 })), word(4, 20, "left"), word(156, 20, "right", "end"));
+
+const fist = () => frame(160, 110, line("skin", "M20 60C20 40 44 34 60 40C80 30 112 36 116 56C118 76 100 84 84 82L30 84C22 80 20 72 20 60Z"), line("stroke", "M68 10V32l-6 -9m6 9l6 -9"));
+
+export const spineLook = sidesBoard(spine, false);
+export const ribHump = sidesBoard(hump, false);
+export const spineFingers = (host, view) => pointBoard(host, view, { map: backMap, figure: spines });
+export const spineTap = (host, view) => pointBoard(host, view, { map: backMap, figure: fist });
+export const struck = sidesBoard(fist);
