@@ -18,7 +18,12 @@ import org.manubrium.patient.Variation;
 class TrunkDrawingTest {
     private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
     private static final List<String> ILL = List.of(
-            "cirrhosis-ascites", "peritonitis", "bowel-obstruction", "lymphoma", "graves-disease", "vertebral-collapse");
+            "cirrhosis-ascites",
+            "peritonitis",
+            "bowel-obstruction",
+            "lymphoma",
+            "graves-disease",
+            "vertebral-collapse");
 
     private static DrawingBoard board;
 
@@ -58,9 +63,8 @@ class TrunkDrawingTest {
     void everySignHasADrawingOfOneShapeThatSaysItsNumbersAndWords() {
         Map<String, String> shapes = new HashMap<>();
         for (Manoeuvre manoeuvre : manoeuvres()) {
-            List<String> items = Examination.items(manoeuvre).stream()
-                    .map(Object::toString)
-                    .toList();
+            List<String> items =
+                    Examination.items(manoeuvre).stream().map(Object::toString).toList();
             var shown = healthy().show(items.get(items.size() - 1), Map.of());
             String said = board.draw(healthy(), manoeuvre.id());
 
@@ -127,7 +131,8 @@ class TrunkDrawingTest {
 
     @Test
     void whatAHandFeelsSendsTheStudentToAPartner() {
-        for (String felt : List.of("belly-light-sides", "liver-edge", "kidney-between-hands", "neck-node-size", "spine-tap")) {
+        for (String felt :
+                List.of("belly-light-sides", "liver-edge", "kidney-between-hands", "neck-node-size", "spine-tap")) {
             board.draw(healthy(), felt);
 
             assertThat(board.number("return board.querySelectorAll('.partner').length"))
