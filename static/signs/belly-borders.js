@@ -12,7 +12,8 @@ const LIVER_LINE = MIDLINE - NIPPLE_LINE;
 
 const mark = (d, there = true) => svg("path", { class: "mark", visibility: seenIf(there), d });
 
-const liverCurve = (y) => `M${LIVER_LINE - 44} ${y + 34}C${LIVER_LINE - 10} ${y + 10} ${LIVER_LINE + 30} ${y - 22} ${LIVER_LINE + 88} ${y - 62}`;
+/** An edge that crosses the line of the collar bone at a height. */
+const liverCurve = (y) => `M${LIVER_LINE - 46} ${y + 30}Q${LIVER_LINE - 22} ${y + 16} ${LIVER_LINE} ${y}T${LIVER_LINE + 88} ${y - 62}`;
 
 function liverEdge(probe) {
   const [breathIn, breathOut] = amounts(probe);
@@ -42,12 +43,13 @@ function spleenEdge(probe) {
   const [below, fromMidline] = amounts(probe);
   const reach = below * CM;
   const [x, y] = [MIDLINE + Math.max(-30, fromMidline * CM), RIBS + reach];
-  return bellyFigure(mark(`M${x + 60} ${RIBS - 6}C${x + 44} ${y - reach * 0.3} ${x + 20} ${y} ${x - 12} ${y + 10}C${x - 40} ${y - 2} ${x - 50} ${y - 36} ${x - 20} ${RIBS - 22}`, below > 0), cmDown(MIDLINE + NIPPLE_LINE, RIBS, 20));
+  return bellyFigure(mark(`M${x + 64} ${RIBS - 6}Q${x + 44} ${y} ${x} ${y}Q${x - 40} ${y} ${x - 34} ${RIBS + reach * 0.4 - 20}`, below > 0), cmDown(MIDLINE + NIPPLE_LINE, RIBS, 20));
 }
 
 function bladder(probe) {
   const [cm] = amounts(probe);
-  const top = PUBIS - cm * CM;
+  // a curve drawn to its control points comes three quarters of the way
+  const top = PUBIS - 8 - ((cm * CM - 8) * 4) / 3;
   const wide = 18 + cm * 3;
   return bellyFigure(mark(`M${MIDLINE - wide} ${PUBIS - 8}C${MIDLINE - wide} ${top} ${MIDLINE + wide} ${top} ${MIDLINE + wide} ${PUBIS - 8}`, cm > 0),
     svg("g", { transform: `translate(0 ${PUBIS}) scale(1 -1)` }, svg("path", { class: "gauge", d: Array.from({ length: 17 }, (_, i) => `M${MIDLINE + 70} ${i * CM}h${i % 5 ? 5 : 10}`).join("") })),

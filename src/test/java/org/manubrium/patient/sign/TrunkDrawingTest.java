@@ -116,6 +116,33 @@ class TrunkDrawingTest {
                 .isGreaterThan(3);
     }
 
+    /** The pubic bone lies 372 down, a centimetre is ten units. */
+    @Test
+    void theBladderStandsAsHighAsItIsShown() {
+        Bedside patient = with("urinary-retention", Side.NONE);
+        board.draw(patient, "bladder-percussion");
+        double top = board.number("return board.querySelector('.mark').getBBox().y");
+
+        assertThat((372 - top) / 10)
+                .isCloseTo(patient.amount("bladder-percussion"), within(0.1))
+                .isGreaterThan(9);
+    }
+
+    /** The ribs cross the line of the collar bone 118 down and 100 across. */
+    @Test
+    void theEdgeOfTheLiverCrossesTheLineOfTheCollarBoneWhereItIsShown() {
+        Bedside patient = with("liver-secondaries", Side.NONE);
+        board.draw(patient, "liver-edge");
+        double down = board.number("const edge = board.querySelector('.mark'); const all = edge.getTotalLength();"
+                + " let near = edge.getPointAtLength(0); for (let l = 0; l <= all; l += all / 2000) {"
+                + " const at = edge.getPointAtLength(l); if (Math.abs(at.x - 100) < Math.abs(near.x - 100)) near = at; }"
+                + " return near.y");
+
+        assertThat((down - 118) / 10)
+                .isCloseTo(patient.amount("liver-edge"), within(0.1))
+                .isGreaterThan(4);
+    }
+
     @Test
     void theRaisedLegStandsAtItsAngle() {
         Bedside patient = with("disc-prolapse", Side.LEFT);
