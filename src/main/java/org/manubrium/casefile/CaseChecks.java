@@ -37,6 +37,13 @@ final class CaseChecks {
         accepted(file);
     }
 
+    /** The patient's answers and the observations, once they are known to be readable. */
+    void told(Mapping file) {
+        file.pairs("history").values().forEach(text -> givesAway("history", text));
+        file.mappings("observations", ToldReader.OBSERVATION_KEYS)
+                .forEach(entry -> entry.text("text").ifPresent(text -> givesAway("observations", text)));
+    }
+
     private void givesAway(String where, Text text) {
         for (ConditionUse use : read.current(reference)) {
             reference.conditions().condition(use.is()).ifPresent(condition -> {

@@ -3,6 +3,7 @@ package org.manubrium.casefile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.manubrium.marking.compile.CaseTruth;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
@@ -11,14 +12,17 @@ import org.manubrium.tables.Reference;
 /**
  * One invented patient as an author describes them.
  *
+ * @param difficulty how hard the author thinks it
  * @param vignette Markdown
  * @param history what the patient answers, by the id of the question
  * @param quantities the amounts at which quantities stand, each in its own unit
  * @param differential what the case asks to be told apart
+ * @param expected what the author expects to be found; it changes nothing and is checked against the body
  */
 public record CaseFile(
         String title,
         String slug,
+        Optional<Difficulty> difficulty,
         Profile patient,
         String vignette,
         Map<String, String> history,
@@ -29,7 +33,8 @@ public record CaseFile(
         List<ConditionUse> differential,
         Conclusion conclusion,
         List<KeyChange> essential,
-        List<KeyChange> unneeded) {
+        List<KeyChange> unneeded,
+        List<Expected> expected) {
 
     /**
      * Reads a case.

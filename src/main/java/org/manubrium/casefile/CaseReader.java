@@ -12,6 +12,7 @@ final class CaseReader {
     private static final List<String> KEYS = List.of(
             "title",
             "slug",
+            "difficulty",
             "patient",
             "vignette",
             "history",
@@ -22,7 +23,8 @@ final class CaseReader {
             "differential",
             "conclusion",
             "essential",
-            "unneeded");
+            "unneeded",
+            "expected");
 
     private final Reference reference;
     private final Problems problems;
@@ -62,9 +64,12 @@ final class CaseReader {
         int before = problems.count();
         var differential = all(file.mappings("differential", UseReader.CONDITION_KEYS), uses::condition);
         boolean wholeDifferential = problems.count() == before;
+        var expected = new ExpectedReader(reference, problems).read(file);
+        Optional<Difficulty> difficulty = difficulty(file);
         Optional<CaseFile> found = patient.map(profile -> new CaseFile(
                 titleOr(title, profile),
                 slug(file, titleOr(title, profile)),
+                difficulty,
                 profile,
                 texts.vignette().map(Text::words).orElse(""),
                 told.history(file),
@@ -75,10 +80,30 @@ final class CaseReader {
                 things(differential),
                 key.conclusion(file),
                 key.changes(file, "essential"),
-                key.changes(file, "unneeded")));
-        found.filter(read -> checked)
-                .ifPresent(read ->
-                        new CaseChecks(reference, problems, read).run(texts, file, differential, wholeDifferential));
+                key.changes(file, "unneeded"),
+                things(expected)));
+        int unread = problems.count();
+        found.filter(read -> checked).ifPresent(read -> {
+            CaseChecks checks = new CaseChecks(reference, problems, read);
+            checks.run(texts, file, differential, wholeDifferential);
+            if (unread == 0) {
+                checks.told(file);
+                new ExpectedCheck(reference, problems, read.body(reference)).run(expected);
+            }
+        });
+        return found;
+    }
+
+    private Optional<Difficulty> difficulty(Mapping file) {
+        Optional<Text> text = file.text("difficulty");
+        Optional<Difficulty> found = text.flatMap(t -> Difficulty.of(t.words()));
+        if (text.isPresent() && found.isEmpty()) {
+            problems.add(
+                    text.get().line(),
+                    "wrong-type",
+                    "difficulty: expected " + String.join(", ", Difficulty.words()) + ", found \""
+                            + text.get().words() + "\"");
+        }
         return found;
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.examination.Manoeuvre;
-import org.manubrium.examination.Place;
 import org.manubrium.patient.Condition;
 import org.manubrium.tables.NextStep;
 import org.manubrium.tables.Reference;
@@ -16,11 +15,13 @@ final class KeyReader {
 
     private final Reference reference;
     private final UseReader uses;
+    private final ManoeuvreReader manoeuvres;
     private final Problems problems;
 
     KeyReader(Reference reference, UseReader uses, Problems problems) {
         this.reference = reference;
         this.uses = uses;
+        this.manoeuvres = new ManoeuvreReader(reference, problems);
         this.problems = problems;
     }
 
@@ -57,42 +58,12 @@ final class KeyReader {
 
     private Optional<KeyChange> change(Mapping entry) {
         int before = problems.count();
-        Optional<Manoeuvre> manoeuvre =
-                entry.needed("manoeuvre", "a manoeuvre's id").flatMap(this::manoeuvre);
+        Optional<Manoeuvre> manoeuvre = manoeuvres.manoeuvre(entry);
         Optional<Text> because = entry.needed("because", "the reason, which the student is told");
-        Optional<String> place = manoeuvre.flatMap(m -> place(entry, m));
+        Optional<String> place = manoeuvre.flatMap(m -> manoeuvres.place(entry, m));
         return problems.count() > before
                 ? Optional.empty()
                 : manoeuvre.map(m ->
                         new KeyChange(m.id(), place, because.map(Text::words).orElse("")));
-    }
-
-    private Optional<Manoeuvre> manoeuvre(Text text) {
-        Optional<Manoeuvre> found = reference.examination().manoeuvre(text.words());
-        if (found.isEmpty()) {
-            List<String> ids = reference.examination().manoeuvres().stream()
-                    .map(Manoeuvre::id)
-                    .toList();
-            problems.add(
-                    text.line(),
-                    "unknown-manoeuvre",
-                    "no manoeuvre is called \"" + text.words() + "\"" + Nearest.hint(text.words(), ids)
-                            + " (the command \"manoeuvres\" lists them)");
-        }
-        return found;
-    }
-
-    private Optional<String> place(Mapping entry, Manoeuvre manoeuvre) {
-        Optional<Text> text = entry.text("place");
-        List<String> ids = manoeuvre.places().stream().map(Place::id).toList();
-        if (text.isPresent() && !ids.contains(text.get().words())) {
-            problems.add(
-                    text.get().line(),
-                    "unknown-place",
-                    manoeuvre.id() + " has no place \"" + text.get().words() + "\""
-                            + Nearest.hint(text.get().words(), ids)
-                            + (ids.isEmpty() ? " (it has only one)" : ""));
-        }
-        return text.map(Text::words);
     }
 }

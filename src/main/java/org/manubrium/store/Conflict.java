@@ -3,13 +3,16 @@ package org.manubrium.store;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 
-/** Why a transaction failed, as far as running it again may help. The SQL states are the same in H2 and PostgreSQL. */
+/** Why a transaction failed, as far as running it again may help. The SQL states are the same in H2 and
+ * PostgreSQL, but for a missing row, which is 23506 in H2. */
 enum Conflict {
     NONE,
     /** Two transactions waited for one another, or could not be put in order. */
     DEADLOCK,
     /** A row with the same unique values came first. */
-    DUPLICATE;
+    DUPLICATE,
+    /** A row that was referred to went away, or one that was to go away has just been referred to. */
+    REFERENCE;
 
     static Conflict in(Throwable failure) {
         for (@Nullable Throwable cause = failure; cause != null; cause = cause.getCause()) {
@@ -23,6 +26,7 @@ enum Conflict {
     private static Conflict of(String sqlState) {
         return switch (sqlState) {
             case "23505" -> DUPLICATE;
+            case "23503", "23506" -> REFERENCE;
             case "40001", "40P01" -> DEADLOCK;
             default -> NONE;
         };

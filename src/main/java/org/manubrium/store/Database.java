@@ -44,8 +44,8 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Runs the work in one transaction and commits it. If another transaction got in the way (a deadlock, or a row with
-     * the same unique values) it is rolled back and run again, a few times.
+     * Runs the work in one transaction and commits it. If another transaction got in the way (a deadlock, a row with
+     * the same unique values, a row referred to that went away) it is rolled back and run again, a few times.
      *
      * @throws DuplicateException if a row with the same unique values is still there at the last try
      */

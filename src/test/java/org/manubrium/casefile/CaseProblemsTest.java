@@ -93,9 +93,9 @@ class CaseProblemsTest {
         void anUnknownKeyIsNamedWithTheNearest() {
             assertOnly(
                     PATIENT + "vignete: x\n",
-                    "a.yaml:2: the case: there is no \"vignete\" here; did you mean \"vignette\"? (expected title, slug,"
+                    "a.yaml:2: the case: there is no \"vignete\" here; did you mean \"vignette\"? (expected title, slug, difficulty,"
                             + " patient, vignette, history, observations, conditions, lesions, quantities, differential,"
-                            + " conclusion, essential, unneeded) [unknown-key]");
+                            + " conclusion, essential, unneeded, expected) [unknown-key]");
         }
 
         @Test

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.manubrium.patient.Sex;
 import org.manubrium.patient.Sign;
 import org.manubrium.tables.Reference;
 import org.manubrium.tables.Tables;
@@ -63,6 +64,57 @@ class ShippedCasesTest {
         assertThat(file.observations()).isNotEmpty();
         assertThat(file.patient().town()).isEqualTo("Averstock");
         assertThat(file.history()).containsKeys("consent", "pain", "faints", "chaperone");
+    }
+
+    private static List<CaseFile> all() {
+        return cases().map(ShippedCasesTest::read).toList();
+    }
+
+    private static int current(CaseFile file) {
+        return file.current(REFERENCE).size();
+    }
+
+    @Test
+    void thereAreTwentyPatientsOrMoreFromEasyToHardOfAllAgesBuildsAndSkinTones() {
+        List<CaseFile> all = all();
+
+        assertThat(all).hasSizeGreaterThanOrEqualTo(20);
+        for (Difficulty difficulty : Difficulty.values()) {
+            assertThat(all)
+                    .filteredOn(c -> c.difficulty().equals(Optional.of(difficulty)))
+                    .as(difficulty.word())
+                    .hasSizeGreaterThanOrEqualTo(5);
+        }
+        assertThat(all).allMatch(c -> c.difficulty().isPresent());
+        assertThat(all).filteredOn(c -> c.patient().age() < 35).hasSizeGreaterThanOrEqualTo(4);
+        assertThat(all).filteredOn(c -> c.patient().age() >= 65).hasSizeGreaterThanOrEqualTo(4);
+        for (String build : List.of("slight", "average", "heavy")) {
+            assertThat(all).filteredOn(c -> c.patient().build().equals(build)).hasSizeGreaterThanOrEqualTo(4);
+        }
+        for (String tone : List.of("light", "brown", "dark")) {
+            assertThat(all).filteredOn(c -> c.patient().skinTone().equals(tone)).hasSizeGreaterThanOrEqualTo(5);
+        }
+        for (Sex sex : Sex.values()) {
+            assertThat(all).filteredOn(c -> c.patient().sex() == sex).hasSizeGreaterThanOrEqualTo(8);
+        }
+        assertThat(all).extracting(c -> c.patient().name()).doesNotHaveDuplicates();
+    }
+
+    /** At most eight items of some thousand are abnormal, both sides and every place counted. */
+    @Test
+    void fivePatientsAreNearlyNormal() {
+        assertThat(all()).filteredOn(c -> abnormal(c).size() <= 8).hasSizeGreaterThanOrEqualTo(5);
+    }
+
+    @Test
+    void threePatientsHaveTwoConditions() {
+        assertThat(all()).filteredOn(c -> c.conditions().size() == 2).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(all()).filteredOn(c -> current(c) == 2).hasSizeGreaterThanOrEqualTo(3);
+    }
+
+    @Test
+    void everyExpectationOfAnAuthorIsBorneOut() {
+        assertThat(all()).filteredOn(c -> !c.expected().isEmpty()).hasSizeGreaterThanOrEqualTo(8);
     }
 
     @ParameterizedTest
@@ -132,6 +184,6 @@ class ShippedCasesTest {
 
     @Test
     void theDocumentationHasExamples() throws IOException {
-        assertThat(examples()).hasSize(6);
+        assertThat(examples()).hasSize(8);
     }
 }

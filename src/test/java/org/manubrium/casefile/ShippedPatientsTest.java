@@ -143,4 +143,105 @@ class ShippedPatientsTest {
         chart.reads(lying, lying + 15, "pressure-standing-3-minutes@pulse")
                 .means("pressure-reflex-lost", "pressure-standing-3-minutes@systolic");
     }
+
+    /** Early: so soon after a stroke the limbs are slack and nothing is brisk. Design values of the courses. */
+    @Test
+    void ropemakerIsWeakOnTheLeftWithoutABriskReflexAndHerPulseIsIrregular() {
+        Chart.of("ropemaker")
+                .reads("1", "knee-reflex:left", "triceps-reflex:left")
+                .reads("extensor", "plantar-response:left")
+                .reads("floppy", "tone-elbow:left")
+                .reads("irregular", "pulse-rhythm")
+                .abnormal("show-teeth:left", "finger-extension:left")
+                .normal("brow-lift:left", "eye-closure:left", "pin:left@c6-thumb", "finger-extension:right");
+    }
+
+    @Test
+    void proofreaderSeesLittleByADiscThatLooksWell() {
+        Chart.of("proofreader")
+                .reads("right-defect", "swinging-light")
+                .abnormal("acuity:right", "red-brightness:right", "visual-field:right@centre-outer")
+                .normal("disc-margin:right", "disc-colour:right", "acuity:left", "pupil-size-light:right");
+    }
+
+    /** Teitelbaum 2002, Can J Neurol Sci 29:337: drift shows a slight lesion that power misses. Seen. */
+    @Test
+    void cartographerSinksAndIsStrong() {
+        Chart.of("cartographer")
+                .reads("sinks-turning", "pronator-drift:right")
+                .normal("elbow-extension:right", "shoulder-abduction:right", "finger-extension:right")
+                .normal("plantar-response:right", "knee-reflex:right");
+    }
+
+    @Test
+    void whatIsOldIsSaidToBeOld() {
+        Chart.of("verger")
+                .means("old-nothing-new", "ankle-reflex:right", "ankle-reflex:left")
+                .normal("vibration:right@heel", "knee-reflex:right", "romberg", "gait");
+        Chart.of("librarian")
+                .means("old-nothing-new", "pupil-light-direct:left", "pupil-near:left")
+                .normal("lid-height:left", "eye-movement:left@up");
+    }
+
+    /** Lung truth table (secondary): each lung state of the cases. */
+    @Test
+    void chestsTellSolidLungFromFluidAndFromAir() {
+        Chart.of("stonemason")
+                .reads("dull", "percussion-back:right@lower-back")
+                .reads("bronchial", "breath-sounds-back:right@lower-back")
+                .reads("increased", "vocal-resonance-back:right@lower-back")
+                .reads(100, 120, "pulse-rate");
+        Chart.of("seamstress")
+                .reads("stony-dull", "percussion-back:left@lower-back")
+                .reads("absent", "breath-sounds-back:left@lower-back", "tactile-fremitus-back:left@lower-back");
+        Chart.of("rower")
+                .reads("hyper-resonant", "percussion-front:left@upper-front")
+                .reads("reduced", "breath-sounds-front:left@upper-front")
+                .normal("trachea:right", "trachea:left");
+        Chart.of("baker")
+                .abnormal("neck-vein-height", "abdominojugular-test", "forced-breath-out")
+                .reads("pursed", "pursed-lips")
+                .reads("barrel", "chest-shape");
+    }
+
+    @Test
+    void usherTiresAndKeepsReflexesPupilsAndFeeling() {
+        Chart.of("usher")
+                .abnormal("lid-fatigue:right", "bite:left", "shoulder-abduction:right", "eye-movement:left@outward")
+                .normal("knee-reflex:right", "pupil-light-direct:left", "pin:right@c6-thumb", "plantar-response:left");
+    }
+
+    @Test
+    void coachmanLosesTheOuterHalvesAndMostOfTheUpperQuarters() {
+        Chart.of("coachman")
+                .reads("not-seen", "visual-field:right@upper-outer", "visual-field:left@upper-outer")
+                .reads("faint", "visual-field:right@lower-outer", "visual-field:left@lower-outer")
+                .normal("visual-field:right@upper-inner", "acuity:right", "swinging-light");
+    }
+
+    @Test
+    void floristHearsBoneBetterOnTheLeftByAHealthyDrum() {
+        Chart.of("florist")
+                .reads("to-left", "weber-test")
+                .reads("bone", "rinne-test:left")
+                .normal("ear-drum:left", "rinne-test:right");
+    }
+
+    /** McGee 1999: the pulse rises by 30 or more on standing after much blood is lost. Seen. */
+    @Test
+    void draymanHasAPulseThatRacesOnStandingAndTheQuarrymanHasNot() {
+        Chart.of("drayman")
+                .normal("pressure-lying@systolic")
+                .reads(110, 150, "pressure-standing-1-minute@pulse")
+                .means("volume-lost", "pressure-standing-1-minute@systolic");
+        Chart.of("quarryman").reads(60, 90, "pressure-standing-1-minute@pulse");
+    }
+
+    @Test
+    void gloverIsDullInOneFingerTipAndALittleWeakInOneMuscle() {
+        Chart.of("glover")
+                .reads("1", "pin:right@index-fingertip")
+                .reads("4", "thumb-abduction:right")
+                .normal("pin:right@c6-thumb", "pin:right@little-fingertip", "triceps-reflex:right");
+    }
 }

@@ -54,7 +54,7 @@ public final class StudentDesk {
                     .find(setCase)
                     .filter(s ->
                             stores.cohorts().enrolment(s.cohortId(), account).isPresent())
-                    .orElseThrow(() -> new Refused("This case is not set to you."));
+                    .orElseThrow(() -> new Refused("This case is not set to you, or has been taken back."));
             Assignment assignment = assignment(stores, set, stores.attempts().ofStudent(account), now);
             Optional<Assignment.Try> underWay = assignment.underWay();
             if (underWay.isPresent()) {

@@ -1,5 +1,6 @@
 package org.manubrium.web.student;
 
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -9,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.manubrium.school.account.Refused;
 import org.manubrium.school.student.Assignment;
 import org.manubrium.school.student.StudentDesk;
 import org.manubrium.web.shell.View;
@@ -36,12 +38,16 @@ public final class StudentPages {
         view.show(ctx, "student/home", Map.of("set", set, "boards", boards));
     }
 
-    /** Begins a set case, or goes on with it, and leads to the bedside. */
+    /** Begins a set case, or goes on with it, and leads to the bedside; 409 if that can no longer be done. */
     public void start(Context ctx) {
         long setCase = ctx.formParamAsClass("set", Long.class)
                 .getOrThrow(errors -> new NotFoundResponse("There is no such case."));
-        long attempt = desk.start(setCase, Visitor.of(ctx).account().id());
-        ctx.redirect("/attempts/" + attempt, HttpStatus.SEE_OTHER);
+        try {
+            long attempt = desk.start(setCase, Visitor.of(ctx).account().id());
+            ctx.redirect("/attempts/" + attempt, HttpStatus.SEE_OTHER);
+        } catch (Refused refused) {
+            throw new ConflictResponse(refused.sentence());
+        }
     }
 
     private static Map<String, Object> row(Assignment assignment) {

@@ -7,7 +7,9 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.manubrium.TestBrowser;
@@ -81,7 +83,7 @@ class SetCaseTest {
         school.student("cleo");
         HttpResponse<String> late = begin(server.signInAs("cleo"), set);
 
-        assertThat(late.statusCode()).isEqualTo(422);
+        assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("This case is closed");
         assertThat(visit.send(CONSENT).statusCode()).isEqualTo(200);
         assertThat(visit.send(HAND_IN).statusCode()).isEqualTo(200);
@@ -91,7 +93,30 @@ class SetCaseTest {
     void caseOfAnotherCohortCannotBeBegun() {
         server.account("dara", Role.STUDENT);
 
-        assertThat(begin(server.signInAs("dara"), set).statusCode()).isEqualTo(422);
+        assertThat(begin(server.signInAs("dara"), set).statusCode()).isEqualTo(409);
+    }
+
+    /** Neither page is a fault of the server, whichever of the two comes first. */
+    @Test
+    void caseTakenBackWhileItIsBegunIsEitherBegunOrGone() {
+        TestBrowser educator = server.signInAs(Role.EDUCATOR);
+        for (int round = 0; round < 8; round++) {
+            SetCase other = school.set(set.caseVersionId(), SetCase.Mode.PRACTICE);
+            List<Integer> codes = Stream.<Supplier<Integer>>of(
+                            () -> begin(visit.browser(), other).statusCode(),
+                            () -> educator.post(
+                                            "/educator/cohorts/" + other.cohortId() + "/work/" + other.id()
+                                                    + "/take-back",
+                                            Map.of())
+                                    .statusCode())
+                    .parallel()
+                    .map(Supplier::get)
+                    .toList();
+
+            assertThat(codes.get(0)).isIn(303, 409);
+            assertThat(codes.get(1)).isIn(303, 422);
+            assertThat(codes).isNotEqualTo(List.of(409, 422));
+        }
     }
 
     @Test
@@ -102,7 +127,7 @@ class SetCaseTest {
         assertThat(TestVisit.begin(visit.browser(), station).path()).isEqualTo(sat.path());
         sat.send(HAND_IN);
         HttpResponse<String> again = begin(visit.browser(), station);
-        assertThat(again.statusCode()).isEqualTo(422);
+        assertThat(again.statusCode()).isEqualTo(409);
         assertThat(again.body()).contains("A station is sat once.");
 
         visit.send(HAND_IN);
