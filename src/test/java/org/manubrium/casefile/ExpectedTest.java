@@ -28,7 +28,7 @@ class ExpectedTest {
     void whatTheBodyBearsOutIsNoProblem() {
         assertThat(problems(
                         ROOT,
-                        "manoeuvre: triceps-reflex, side: left, reading: \"0\"",
+                        "manoeuvre: triceps-reflex, side: left, reading: \"1\"",
                         "manoeuvre: triceps-reflex, side: right, reading: normal",
                         "manoeuvre: pin, side: left, place: c7-middle-finger, reading: abnormal",
                         "manoeuvre: plantar-response, side: both, reading: flexor"))
@@ -84,12 +84,12 @@ class ExpectedTest {
 
     @Test
     void aNumberIsComparedWithinTheTolerance() {
-        assertThat(problems(PATIENT, "manoeuvre: pressure-lying, place: systolic, reading: \"121\""))
+        assertThat(problems(PATIENT, "manoeuvre: pressure-lying, place: systolic, reading: \"120\""))
                 .isEmpty();
         assertThat(problems(PATIENT, "manoeuvre: pressure-lying, place: systolic, reading: \"180\""))
                 .singleElement()
                 .asString()
-                .contains("\"180\" for blood pressure lying", "expected \"120 mmHg\"", "[unexplained]");
+                .contains("\"180\" for blood pressure lying", "expected \"119 mmHg\"", "[unexplained]");
     }
 
     @Test
