@@ -31,7 +31,8 @@ final class ExpectedCheck {
 
     private void check(Expected expected, int line) {
         Item item = expected.item();
-        Manoeuvre manoeuvre = reference.examination().manoeuvre(item.manoeuvre()).orElseThrow();
+        Manoeuvre manoeuvre =
+                reference.examination().manoeuvre(item.manoeuvre()).orElseThrow();
         Sign sign = reference.signs().sign(body, Signs.usual(manoeuvre, item));
         if (agrees(expected.reading(), manoeuvre, sign)) {
             return;
@@ -71,8 +72,7 @@ final class ExpectedCheck {
         Stream<String> place = manoeuvre.places().stream()
                 .filter(p -> p.id().equals(item.place()))
                 .map(Place::name);
-        Stream<String> side =
-                Stream.of(item.side()).filter(s -> s != Side.NONE).map(Side::word);
+        Stream<String> side = Stream.of(item.side()).filter(s -> s != Side.NONE).map(Side::word);
         return Stream.of(Stream.of(manoeuvre.name()), place, side)
                 .flatMap(parts -> parts)
                 .collect(Collectors.joining(", "));

@@ -44,8 +44,9 @@ class ExpectedTest {
                 .caseFile()
                 .orElseThrow();
 
-        assertThat(file.expected()).extracting(e -> e.item().toString()).containsExactly(
-                "plantar-response:right", "plantar-response:left");
+        assertThat(file.expected())
+                .extracting(e -> e.item().toString())
+                .containsExactly("plantar-response:right", "plantar-response:left");
     }
 
     /** Pin and temperature run together: common practice, no source. */
@@ -125,8 +126,7 @@ class ExpectedTest {
     @Test
     void difficultyIsOneOfThreeWords() {
         assertThat(problems(PATIENT + "difficulty: tough\n"))
-                .containsExactly(
-                        "a.yaml:2: difficulty: expected easy, middling, hard, found \"tough\" [wrong-type]");
+                .containsExactly("a.yaml:2: difficulty: expected easy, middling, hard, found \"tough\" [wrong-type]");
     }
 
     @Test
