@@ -57,8 +57,8 @@ final class ExpectedCheck {
         }
         boolean normal = sign.normal().orElse(true);
         return reading.equals(read(sign.reading()))
-                || reading.equals(Expected.NORMAL) && normal
-                || reading.equals(Expected.ABNORMAL) && !normal;
+                || (reading.equals(Expected.NORMAL) && normal)
+                || (reading.equals(Expected.ABNORMAL) && !normal);
     }
 
     private static String read(Reading reading) {
