@@ -100,7 +100,8 @@ export class Face {
   constructor(probe, width = 250) {
     const skin = skinOf(probe);
     const shade = blend(skin, DARK, 0.45);
-    const colours = { skin, iris: irisOf(probe), line: blend(skin, DARK, 0.62), brow: blend(skin, DARK, 0.8), shade };
+    const deep = skin[0] < 150 ? 0.85 : 0.62;
+    const colours = { skin, iris: irisOf(probe), line: blend(skin, DARK, deep), brow: blend(skin, DARK, 0.8), shade };
     this.head = svg("path", { class: "face-head", fill: ink(skin), stroke: ink(colours.line) });
     this.ears = svg("path", { class: "face-head", fill: ink(skin), stroke: ink(colours.line), d: "M-65 -12C-76 -18 -78 2 -72 18C-70 24 -64 22 -64 14M65 -12C76 -18 78 2 72 18C70 24 64 22 64 14" });
     this.lips = svg("path", { class: "face-lips", fill: ink(blend(skin, LIP, 0.55)) });

@@ -29,32 +29,31 @@ const BRANCHES = [[[-14, -43], [-34, -66], [-52, -74], [-62, -80]], [[-14, 44], 
 
 const at = ([a, b, c, d], t) => [0, 1].map((i) => (1 - t) ** 3 * a[i] + 3 * (1 - t) ** 2 * t * b[i] + 3 * (1 - t) * t * t * c[i] + t ** 3 * d[i]);
 
-/** A vessel as a line, beside its arcade by so much, winding by so much. */
-function run(way, beside, winding) {
-  return Array.from({ length: 121 }, (_, index) => {
-    const t = index / 120;
-    const [x, y] = at(way, t);
-    const [nx, ny] = at(way, Math.min(1, t + 0.02));
-    const long = Math.hypot(nx - x, ny - y) || 1;
-    const off = beside * (0.55 + 0.45 * Math.min(1, t * 4)) + winding * Math.sin(t * 34) * Math.min(1, t * 5);
-    return `${index ? "L" : "M"}${(x - ((ny - y) / long) * off).toFixed(1)} ${(y + ((nx - x) / long) * off).toFixed(1)}`;
-  }).join("");
+/** Where a vessel lies beside the middle of its arcade: the artery swings over the vein and back. */
+const out = (t) => Math.min(1, 0.3 + 3 * t);
+const artery = (t) => -1.6 * out(t) + 4.4 * Math.sin(1.6 * Math.PI * t) ** 2;
+const vein = (winding) => (t) => 1.6 * out(t) + winding * Math.sin(t * 34) * Math.min(1, t * 5);
+const beside = (by) => () => by;
+
+/** A place on a vessel and the direction in which it runs. */
+function along(way, t, off) {
+  const [x, y] = at(way, t);
+  const [nx, ny] = at(way, t + 0.01);
+  const long = Math.hypot(nx - x, ny - y);
+  const [c, s] = [(nx - x) / long, (ny - y) / long];
+  return [x - s * off(t), y + c * off(t), c, s];
 }
 
-/** Where arteries cross veins: [x, y, direction]. */
-const CROSSINGS = [[0, 0.42], [1, 0.42], [2, 0.5], [3, 0.5], [0, 0.72], [1, 0.72], [2, 0.8], [3, 0.8]].map(([way, t]) => {
-  const [[x, y], [nx, ny]] = [at(ARCADES[way], t), at(ARCADES[way], t + 0.03)];
-  return [x, y, Math.atan2(ny - y, nx - x)];
-});
+const run = (way, off) => Array.from({ length: 121 }, (_, index) => along(way, index / 120, off)).map(([x, y], index) => `${index ? "L" : "M"}${x.toFixed(1)} ${y.toFixed(1)}`).join("");
+
+/** Where arteries cross veins: the arcade, and how far along it. */
+const CROSSINGS = [[0, 0.421], [1, 0.421], [2, 0.421], [3, 0.421], [0, 0.829], [1, 0.829], [0, 0.204], [1, 0.204]];
 
 /** Gaps in the vein on both sides of the artery that crosses it. */
-const nips = (number) => CROSSINGS.slice(0, number).map(([x, y, turn]) => [-2.6, 2.6].map((off) => {
-  const [px, py] = [x + off * Math.cos(turn) - 3.2 * Math.sin(turn), y + off * Math.sin(turn) + 3.2 * Math.cos(turn)];
-  return `M${px.toFixed(1)} ${py.toFixed(1)}h0.01`;
-}).join("")).join("") || "M0 0";
-
-/** An artery that steps over the vein. */
-const crossings = () => CROSSINGS.map(([x, y, turn]) => `M${(x - 5 * Math.sin(turn + 0.5) * -1).toFixed(1)} ${(y - 5 * Math.cos(turn + 0.5)).toFixed(1)}L${(x - 6 * Math.sin(turn)).toFixed(1)} ${(y + 6 * Math.cos(turn)).toFixed(1)}`).join("");
+const nips = (number) => CROSSINGS.slice(0, number).map(([way, t]) => {
+  const [x, y, c, s] = along(ARCADES[way], t, vein(0));
+  return `M${(x - 3.2 * c).toFixed(1)} ${(y - 3.2 * s).toFixed(1)}L${(x + 3.2 * c).toFixed(1)} ${(y + 3.2 * s).toFixed(1)}`;
+}).join("") || "M0 0";
 
 /** Places over the retina that keep off disc and macula. */
 function places(number, seed, far = 78, keep = 17) {
@@ -95,16 +94,15 @@ const tufts = (number) => [[6, -13], [-46, -52], [-40, 55], [34, -50], [-11, 14]
 
 const soft = (all) => discs(all.flatMap(([x, y, r]) => [[x, y, 3 + 1.5 * r], [x + 2.4, y + 0.8, 2 + r], [x - 2, y - 1, 2 + r]]));
 
-const wide = (name, ways, beside, width, winding) => svg("path", { class: name, d: ways.map((way) => run(way, beside, winding)).join(""), "stroke-width": width.toFixed(2) });
+const wide = (name, ways, width, off) => svg("path", { class: name, d: ways.map((way) => run(way, off)).join(""), "stroke-width": width.toFixed(2) });
 
 function vessels(probe) {
-  const [artery, vein] = [ARTERY * (1 - share(probe, "arteries thinner by")), VEIN * (1 + 0.7 * share(probe, "veins wider by"))];
+  const [thin, thick] = [ARTERY * (1 - share(probe, "arteries thinner by")), VEIN * (1 + 0.7 * share(probe, "veins wider by"))];
   const winding = 2.2 * share(probe, "veins wider by");
   return [
-    wide("fundus-vein", ARCADES, 1.9, vein, winding), wide("fundus-vein", BRANCHES, 1.2, vein * 0.6, winding),
-    svg("path", { class: "fundus-nip", d: nips(count(probe, "veins vanish under arteries at")), "stroke-width": (vein * 1.7).toFixed(2), stroke: ink(RETINA) }),
-    wide("fundus-artery", ARCADES, -1.9, artery, 0), wide("fundus-artery", BRANCHES, -1.2, artery * 0.6, 0),
-    svg("path", { class: "fundus-artery", d: crossings(), "stroke-width": (artery * 0.75).toFixed(2) }),
+    wide("fundus-vein", ARCADES, thick, vein(winding)), wide("fundus-vein", BRANCHES, thick * 0.6, beside(1)),
+    svg("path", { class: "fundus-nip", d: nips(count(probe, "veins vanish under arteries at")), "stroke-width": (thick * 1.5).toFixed(2), stroke: ink(RETINA) }),
+    wide("fundus-artery", ARCADES, thin, artery), wide("fundus-artery", BRANCHES, thin * 0.6, beside(-1)),
   ];
 }
 

@@ -32,7 +32,7 @@ class GazeEye {
     this.pupil = svg("circle", { class: "eye-pupil", r: 2 });
     this.light = svg("circle", { class: "eye-light", r: 0.7 });
     this.ball = svg("g", { class: `eyeball ${side}` }, svg("circle", { class: "eye-iris", r: IRIS, fill: ink(iris) }), this.pupil);
-    this.ghost = svg("circle", { class: "eye-ghost", r: IRIS });
+    this.ghost = svg("circle", { class: "eye-ghost", r: IRIS, visibility: "hidden" });
     this.node = svg("g", { transform: `translate(${across} 0)` },
       svg("clipPath", { id: clip }, this.mask),
       svg("ellipse", { class: "eye-skin", rx: 21, ry: 15, fill: ink(skin) }),
@@ -63,6 +63,7 @@ class GazeEye {
 
   /** A second place of the iris, as an outline. */
   also(outward, upward) {
+    this.ghost.setAttribute("visibility", "visible");
     this.ghost.setAttribute("transform", `translate(${(this.outwards * place(outward)).toFixed(2)} ${(-place(upward)).toFixed(2)}) scale(${narrower(outward).toFixed(3)} ${narrower(upward).toFixed(3)})`);
   }
 }

@@ -57,11 +57,21 @@ const BROUGHT = {
 
 const brought = new Set();
 
+/** The style sheets that such drawings need beside those of the page. */
+const STYLED = { eyes: "head", face: "head", mouth: "head", ears: "head", "other cranial nerves": "head" };
+
+function style(name) {
+  const href = `/static/css/${name}.css`;
+  if (!name || document.querySelector(`link[href="${href}"]`)) return undefined;
+  return new Promise((done) => document.head.append(el("link", { rel: "stylesheet", href, onload: done, onerror: done })));
+}
+
 /** Brings what is still to be brought, then draws, unless the host has been drawn on since. */
 async function bring(system, host, view) {
   const waiting = note("Drawing …");
   put(host, waiting);
-  Object.assign(DRAWINGS, (await BROUGHT[system]()).drawings);
+  const [{ drawings }] = await Promise.all([BROUGHT[system](), style(STYLED[system])]);
+  Object.assign(DRAWINGS, drawings);
   brought.add(system);
   if (waiting.isConnected) showSign(host, view);
 }

@@ -23,16 +23,17 @@ const PLAQUES = 150;
 export function mouthLining(host, { probes }) {
   const probe = probes.at(-1);
   const dry = seen(probe, "spatula sticks") / 100;
-  const plaques = discs(CHEEKS.flatMap((where, index) => inside(Math.round((PLAQUES / 3) * (seen(probe, "surface under white, loose") / 100)), 5 + index, where)));
+  const plaques = discs(CHEEKS.flatMap((where, index) => inside(Math.round((PLAQUES / 3) * (seen(probe, "surface under white, loose") / 100)), 5 + index, where)).map(([x, y, r]) => [x, y, r * 1.5]));
   const [patch, raw] = [seen(probe, "white, held fast, across") / 2, seen(probe, "raw, across") / 2];
   const blob = (x, y, r, class_) => svg("path", { class: class_, d: `M${x - r} ${y}C${x - r} ${y - r * 0.7} ${x - r * 0.2} ${y - r * 0.9} ${x + r * 0.4} ${y - r * 0.7}C${x + r} ${y - r * 0.5} ${x + r * 1.1} ${y + r * 0.3} ${x + r * 0.5} ${y + r * 0.7}C${x} ${y + r} ${x - r} ${y + r * 0.7} ${x - r} ${y}Z` });
-  const wet = inside(26, 3, [0, 4, 24, 24]).map(([x, y, r]) => [x, y, r * 0.6 * (1 - dry)]);
+  const wet = inside(30, 3, [0, 4, 25, 24]).slice(0, Math.round(30 * (1 - dry))).map(([x, y, r]) => `M${x.toFixed(1)} ${y.toFixed(1)}q${r.toFixed(1)} ${(-r).toFixed(1)} ${(2.6 * r).toFixed(1)} 0`).join("") || "M0 0";
+  const cracks = "M-20 -6l3 4l-2 4l3 3M-10 -18l2 4l4 1M12 -17l-2 5l3 3M20 8l-3 3l1 5M-6 14l2 5l-2 4M8 12l-2 4l3 5";
   const ticks = Array.from({ length: 41 }, (_, mm) => `M${mm - 20} 46v${mm % 10 === 0 ? 3.5 : mm % 5 === 0 ? 2.6 : 1.5}`).join("");
-  host.append(captioned(`Lips drawn back; the cheeks to both sides, the palate above, the underside of the lifted tongue below. The spatula sticks to the lining over ${amountText(seen(probe, "spatula sticks"))} % of its way; bright points are wet. What is stippled comes away on the spatula; what has an edge does not. Ruler in millimetres.`,
+  host.append(captioned(`Lips drawn back; the cheeks to both sides, the palate above, the underside of the lifted tongue below. The spatula sticks to the lining over ${amountText(seen(probe, "spatula sticks"))} % of its way; thin bright arcs are wet. What is flecked comes away on the spatula; what has an edge does not. Ruler in millimetres.`,
     picture([-44, -36, 88, 96], 4, ...openMouth(),
       svg("path", { class: "lining", fill: ink(blend(PINK, [176, 128, 116], dry)), d: "M-30 4C-26 -19 -12 -24 0 -23C12 -24 26 -19 30 4C26 25 14 33 0 33C-14 33 -26 25 -30 4Z" }),
       svg("path", { class: "mouth-line", d: "M-15 24C-14 6 -8 2 0 2C8 2 14 6 15 24M0 4V26M-14 -8C-6 -14 6 -14 14 -8" }),
-      svg("path", { class: "plaque", d: plaques }), blob(22, 0, patch, "fixed-patch"), blob(-8, 24, raw, "raw-patch"), svg("path", { class: "wet", d: discs(wet) }),
+      svg("path", { class: "plaque", d: plaques }), blob(22, 0, patch, "fixed-patch"), blob(-8, 24, raw, "raw-patch"), svg("path", { class: "wet", d: wet }), svg("path", { class: "mouth-line", d: cracks, opacity: Math.max(0, dry * 1.6 - 0.5).toFixed(2) }),
       svg("path", { class: "gauge", d: `M-20 46H20${ticks}` }), ...[0, 10, 20, 30, 40].map((mm) => svg("text", { class: "tick small", x: mm - 20, y: 53, "text-anchor": "middle" }, mm)))));
   return saidOf([probe]);
 }
@@ -67,7 +68,7 @@ export function teeth(host, { probes }) {
   const probe = probes.at(-1);
   const count = (label) => Math.round(seen(probe, label));
   const gums = seen(probe, "edge of the gum swollen") / 100;
-  const gone = ORDER.slice(-1 - count("gaps"), -1).map(String);
+  const gone = ORDER.slice(0, count("gaps")).map(String);
   const there = ORDER.filter((one) => !gone.includes(String(one)));
   const bad = there.slice(0, count("teeth with a hole"));
   const rim = (thick, way) => svg("path", { class: "gum", "stroke-width": thick, d: `M-29 ${way * 8}C-27 ${way * 34} -14 ${way * 45} 0 ${way * 45}C14 ${way * 45} 27 ${way * 34} 29 ${way * 8}` });

@@ -9,13 +9,15 @@ final class Complexion {
     private Complexion() {}
 
     static List<Appearance.Measure> of(Body body) {
-        return List.of(reflects(body, "skin"), reflects(body, "iris"));
+        double skin = body.person().variation().of("complexion-skin");
+        double iris = body.person().variation().of("complexion-iris");
+        return List.of(reflects(body, "skin", (1 + skin) / 2), reflects(body, "iris", (1 + iris) / 2 * (1 + skin) / 2));
     }
 
-    private static Appearance.Measure reflects(Body body, String what) {
-        double usual = body.physiology().constant("complexion." + what);
-        double spread = body.physiology().constant("complexion." + what + "-spread");
-        double own = body.person().variation().of("complexion-" + what);
-        return new Appearance.Measure(what + " reflects", Math.rint(usual + spread * own), "%");
+    /** Light irises are found with light skin. */
+    private static Appearance.Measure reflects(Body body, String what, double share) {
+        double least = body.physiology().constant("complexion." + what);
+        double range = body.physiology().constant("complexion." + what + "-range");
+        return new Appearance.Measure(what + " reflects", Math.rint(least + range * share), "%");
     }
 }

@@ -41,6 +41,7 @@ record Look(String sign, String usual, List<Feature> features, Paths paths) {
             seen.add(feature.shown(body, side, hidden));
             hidden |= feature.hides() && feature.plain(body, side);
         }
+        seen.addAll(Complexion.of(body));
         return new Appearance(sign, List.of(), List.copyOf(seen), "");
     }
 }
