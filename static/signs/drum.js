@@ -86,7 +86,7 @@ function waxed(filled) {
 
 export function drum(host, { probes }) {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "head-row" }, ...both.map((probe) => el("figure", { class: "head-figure" }, new Drum(probe).node,
+  host.append(el("div", { class: "head-row pair" }, ...both.map((probe) => el("figure", { class: "head-figure" }, new Drum(probe).node,
     el("figcaption", {}, el("b", {}, `${probe.side} ear`), el("span", { class: "quiet" }, `, the front of the head to the ${probe.side === "right" ? "right" : "left"} of the picture`))))),
   el("p", { class: "quiet" }, "Through the otoscope: the handle of the hammer runs down to the middle, the bright wedge is the light it throws back. A dark round place is a gap, a line across it is a level."));
   return saidOf(both);

@@ -21,7 +21,7 @@ const asked = (caption, done, { teeth = 0, felt } = {}) => (host, { probes, fres
   const from = Object.fromEntries(SIDES.map((side) => [side, restOf(probe, side)]));
   const to = Object.fromEntries(SIDES.map((side) => [side, { ...from[side], ...done(from[side], side, probe) }]));
   rest.set(from.right, from.left);
-  const row = el("div", { class: "head-row" }, captioned("At rest", rest.node), captioned(caption, moving.node));
+  const row = el("div", { class: "head-row pair" }, captioned("At rest", rest.node), captioned(caption, moving.node));
   host.append(row);
   acted(host, (share) => moving.set(between(from.right, to.right, share), between(from.left, to.left, share), { teeth: teeth * share }), { fresh, still });
   if (felt) host.append(felt(probe), onAPartner());

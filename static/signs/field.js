@@ -28,7 +28,7 @@ function map(side, tried, { pick, last }) {
     const [x, y] = spot(side, at);
     const probe = tried.find((one) => one.place === place);
     const choose = pick && !probe ? { class: "field-point free", tabindex: 0, role: "button", "aria-label": `Try ${place.replace("-", " ")}, ${side}`, onclick: () => pick(side, place), onkeydown: (event) => (event.key === "Enter" || event.key === " ") && (event.preventDefault(), pick(side, place)) } : { class: "field-point" };
-    return svg("g", { ...choose, transform: `translate(${x} ${y})` }, svg("circle", { class: "field-reach", r: 11 }), svg("circle", { class: probe === last && probe ? "dot last" : probe ? "dot" : "dot free", r: 5.5 }),
+    return svg("g", { ...choose, transform: `translate(${x} ${y})` }, svg("circle", { class: "field-reach", r: 11.5 }), svg("circle", { class: probe === last && probe ? "dot last" : probe ? "dot" : "dot free", r: 5.5 }),
       svg("text", { class: "field-number", y: 3.300, "text-anchor": "middle" }, probe ? tried.indexOf(probe) + 1 : ""));
   });
   const target = svg("g", { class: "field-target", visibility: "hidden" }, svg("path", { class: "target" }));

@@ -12,7 +12,7 @@ const PARTS = "if it is ten parts red to the better eye, to this one";
 
 export function redTarget(host, { probes }) {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "head-row" }, ...both.map((probe) => {
+  host.append(el("div", { class: "head-row pair" }, ...both.map((probe) => {
     const parts = seen(probe, PARTS);
     return captioned(`To the ${probe.side} eye: ${parts} parts of ten`, picture([-50, -46, 100, 100], 1.9,
       svg("path", { class: "cap", fill: ink(blend(GREY, RED, parts / 10)), d: "M-26 -24C-26 -38 26 -38 26 -24V20C26 34 -26 34 -26 20ZM-26 -24C-26 -12 26 -12 26 -24" }),
@@ -40,6 +40,6 @@ function lit(probe) {
 
 export function redReflex(host, { probes }) {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "head-row" }, ...both.map((probe) => captioned(`${probe.side} eye, from an arm away in a dim room`, lit(probe)))));
+  host.append(el("div", { class: "head-row pair" }, ...both.map((probe) => captioned(`${probe.side} eye, from an arm away in a dim room`, lit(probe)))));
   return saidOf(both);
 }

@@ -29,7 +29,7 @@ export const whisperSound = (items) => (context, out, at) => {
     const heights = Array.from({ length: 24 }, (_, step) => Math.sin((Math.PI * Math.min(1, step / 17))) ** 0.7);
     const swell = following(context, heights, (EACH * 1000) / 24, start);
     for (const hertz of BANDS[index % BANDS.length]) chain(source, filter(context, "bandpass", hertz, 3), gain(context, 0.05), swell);
-    swell.connect(out);
+    chain(swell, filter(context, "highpass", 320), filter(context, "highpass", 320), out);
   });
   return items.length * EACH;
 };

@@ -96,7 +96,7 @@ function besideTheEar(side) {
 
 export function forkEar(host, { probes }) {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "head-row" }, ...both.map((probe) => el("figure", { class: "head-figure" }, besideTheEar(probe.side),
+  host.append(el("div", { class: "head-row pair" }, ...both.map((probe) => el("figure", { class: "head-figure" }, besideTheEar(probe.side),
     el("figcaption", {}, el("b", {}, sideText(probe.side)), ": first on the bone (1), then beside the canal (2). Which is louder? ", el("span", { class: "said" }, `“${probe.shown.words}”`))))),
   forkDesk(both.at(-1), "The fork as the examiner hears it, each time alike"));
   return `${both.map((probe) => `${probe.side}: first on the bone, then beside the canal, which is louder? “${probe.shown.words}”`).join(" ")}`;

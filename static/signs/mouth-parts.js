@@ -10,6 +10,12 @@ export const openMouth = () => [
   svg("path", { class: "mouth-dark", d: "M-31 4C-27 -20 -12 -25 0 -24C12 -25 27 -20 31 4C27 26 14 34 0 34C-14 34 -27 26 -31 4Z" }),
 ];
 
+/** Lips that are parted only so far that the tongue comes out between them. */
+export const partedLips = () => [
+  svg("path", { class: "mouth-lips", d: "M-32 0C-27 -14 -11 -18 0 -14C11 -18 27 -14 32 0C27 15 14 20 0 20C-14 20 -27 15 -32 0Z" }),
+  svg("path", { class: "mouth-dark", d: "M-27 0C-23 -8 -10 -9 0 -8C10 -9 23 -8 27 0C23 10 12 14 0 14C-12 14 -23 10 -27 0Z" }),
+];
+
 const MARKS = Array.from({ length: 31 }, (_, index) => index - 15);
 
 /** A ruler across: nought in the middle, a tick for every millimetre. */

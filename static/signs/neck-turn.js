@@ -62,7 +62,7 @@ function fromAbove(side, degrees) {
 export function headTurn(host, { probes, fresh, still }) {
   const probe = fresh ?? probes.at(-1);
   const drawn = SIDES.map((side) => ({ side, ...fromAbove(side, seen(probe, `${side} chin turns this way by`)) }));
-  host.append(el("div", { class: "head-row" }, ...drawn.map(({ side, node }) => captioned(`Turning the chin to the ${side}, seen from above; the patient faces you. Degrees from straight ahead.`, node))));
+  host.append(el("div", { class: "head-row pair" }, ...drawn.map(({ side, node }) => captioned(`Turning the chin to the ${side}, seen from above; the patient faces you. Degrees from straight ahead.`, node))));
   acted(host, (share) => drawn.forEach((one) => one.set(share)), { fresh, still });
   host.append(el("p", { class: "quiet" }, "Turning to each side against your hand:"), ...pushes(probes, 90), onAPartner());
   return `${SIDES.map((side) => `chin turns to the ${side} by ${amountText(seen(probe, `${side} chin turns this way by`))} degrees`).join("; ")}; ${latestBySide(probes).map((one) => `to the ${one.side} it ${PUSH} ${amountText(seen(one, PUSH))} N`).join("; ")}.`;
@@ -72,7 +72,7 @@ const NOSE = "M-34 -60C-18 -52 -14 -30 -14 -10C-15 6 -26 10 -30 22C-32 34 -22 38
 
 export function smelt(host, { probes }) {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "head-row" }, ...both.map((probe) => {
+  host.append(el("div", { class: "head-row pair" }, ...both.map((probe) => {
     const sign = probe.side === "right" ? -1 : 1;
     return el("figure", { class: "head-figure" }, picture([-70, -66, 140, 150], 1.4,
       svg("path", { class: "skin", d: NOSE }), svg("path", { class: "hole", d: "M-20 30C-18 24 -10 24 -8 31ZM20 30C18 24 10 24 8 31Z" }),

@@ -49,14 +49,14 @@ export function palate(host, { probes, fresh, still }) {
   const of = (label) => seen(probe, label);
   const [rest, said] = [new Palate(), new Palate()];
   rest.set(0, 0, 0);
-  host.append(el("div", { class: "head-row" }, captioned("At rest", rest.node), captioned(`Saying a long “ah”. ${KEY}`, said.node)));
+  host.append(el("div", { class: "head-row pair" }, captioned("At rest", rest.node), captioned(`Saying a long “ah”. ${KEY}`, said.node)));
   acted(host, (share) => said.set(share * of("right arch rises by"), share * of("left arch rises by"), -share * of("uvula moves to the right by")), { fresh, still });
   return saidOf([probe]);
 }
 
 export function throatTouch(host, { probes, fresh, still }) {
   const both = latestBySide(probes);
-  const row = el("div", { class: "head-row" });
+  const row = el("div", { class: "head-row pair" });
   host.append(row);
   const drawn = both.map((probe) => {
     const one = new Palate();

@@ -4,7 +4,7 @@ import { el, svg } from "../bedside/dom.js";
 import { Face, restOf } from "./face.js";
 import { acted, captioned, discs, force, picture, saidOf, seen, strewn } from "./head-parts.js";
 import { latestBySide, sideText } from "./latest.js";
-import { acrossRuler, names, openMouth } from "./mouth-parts.js";
+import { acrossRuler, names, openMouth, partedLips } from "./mouth-parts.js";
 import { onAPartner } from "./partner.js";
 import { Player } from "./player.js";
 
@@ -13,14 +13,14 @@ const WIDE = 21;
 /** Furrows of a half that has sunk, to one side of the middle, following how far the tongue leans. */
 const furrows = (sign, sunk, lean, length) => [0.3, 0.55, 0.8].map((place) => {
   const x = sign * place * (WIDE - sunk);
-  return `M${x} ${12 + 4 * place}C${x + lean * 0.2 + sign * 2} ${12 + length * 0.3} ${x + lean * 0.5 - sign * 2} ${12 + length * 0.55} ${x * 0.8 + lean * 0.7} ${12 + length * 0.75}`;
+  return `M${x} ${9 + 4 * place}C${x + lean * 0.15 + sign * 2} ${10 + length * 0.25} ${x * 0.9 + lean * 0.3 - sign * 2} ${10 + length * 0.4} ${x * 0.6 + lean * 0.55} ${9 + length * 0.6}`;
 }).join("");
 
 /** A tongue that is out by so many millimetres, its tip to one side, its halves sunk. */
 function outside(length, lean, right, left) {
   const [l, r] = [WIDE - left * 1.1, WIDE - right * 1.1];
   const end = 8 + length;
-  return `M${-r} 6C${-r - 1 + lean * 0.2} ${8 + length * 0.5} ${-r * 0.8 + lean * 0.8} ${end} ${lean} ${end + 1}C${l * 0.8 + lean * 0.8} ${end} ${l + 1 + lean * 0.2} ${8 + length * 0.5} ${l} 6Z`;
+  return `M${-r} 4C${-r - 1 + lean * 0.2} ${8 + length * 0.5} ${-r * 0.8 + lean * 0.8} ${end} ${lean} ${end + 1}C${l * 0.8 + lean * 0.8} ${end} ${l + 1 + lean * 0.2} ${8 + length * 0.5} ${l} 4C${l * 0.7} -3 ${-r * 0.7} -3 ${-r} 4Z`;
 }
 
 export function tongueOut(host, { probes, fresh, still }) {
@@ -30,12 +30,12 @@ export function tongueOut(host, { probes, fresh, still }) {
   const body = svg("path", { class: "tongue-body" });
   const middle = svg("path", { class: "tongue-middle" });
   const sunk = [right, left].map(() => svg("path", { class: "tongue-furrow" }));
-  host.append(captioned("The dashed line drops from the middle of the lips; ruler in millimetres.", picture([-48, -38, 96, 100], 3.4, ...openMouth(), body, middle, ...sunk,
-    svg("path", { class: "gauge-edge", d: "M0 -26V52" }), ...acrossRuler(51), ...names(41, -31))));
+  host.append(captioned("The dashed line drops from the middle of the lips; ruler in millimetres.", picture([-48, -26, 96, 88], 3.4, ...partedLips(), body, middle, ...sunk,
+    svg("path", { class: "gauge-edge", d: "M0 -20V50" }), ...acrossRuler(50), ...names(41, -19))));
   acted(host, (share) => {
     const [length, lean] = [far * share, aside * share];
     body.setAttribute("d", outside(length, lean, right, left));
-    middle.setAttribute("d", `M0 10C${lean * 0.1} ${10 + length * 0.4} ${lean * 0.6} ${10 + length * 0.6} ${lean * 0.9} ${6 + length * 0.9}`);
+    middle.setAttribute("d", `M0 3C${lean * 0.1} ${6 + length * 0.4} ${lean * 0.6} ${8 + length * 0.6} ${lean * 0.9} ${6 + length * 0.9}`);
     for (const [index, one] of [[0, right], [1, left]]) {
       sunk[index].setAttribute("d", furrows(index ? 1 : -1, one, lean, length));
       sunk[index].setAttribute("stroke-width", (one * 0.28).toFixed(2));

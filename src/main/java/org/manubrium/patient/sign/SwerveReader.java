@@ -17,6 +17,9 @@ import org.manubrium.patient.Finding;
 final class SwerveReader implements SignReader {
     static final String STRAIGHT = "straight";
 
+    /** The mean strength with one half lost. */
+    private static final double HALF = 0.5;
+
     private record Part(boolean pulls, String sign, String moves, String lies) {}
 
     private static final Map<String, Part> PARTS = Map.of(
@@ -67,8 +70,9 @@ final class SwerveReader implements SignReader {
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         Part part = part(manoeuvre.part());
-        double far = body.physiology().constant("swerve.far." + manoeuvre.part()) * mean(body, manoeuvre.part());
-        double right = toTheRight(body, manoeuvre.part()) * Math.min(1, 2 * mean(body, manoeuvre.part()));
+        double moved = moved(body, manoeuvre.part());
+        double far = body.physiology().constant("swerve.far." + manoeuvre.part()) * moved;
+        double right = toTheRight(body, manoeuvre.part()) * Math.min(1, 2 * moved);
         List<Appearance.Measure> seen = new ArrayList<>();
         seen.add(new Appearance.Measure(part.moves(), rounded(far), "mm"));
         seen.add(new Appearance.Measure(part.lies(), rounded(right), "mm"));
@@ -76,6 +80,23 @@ final class SwerveReader implements SignReader {
             seen.addAll(half(body, manoeuvre.part(), side));
         }
         return new Appearance(part.sign(), List.of(), List.copyOf(seen), "");
+    }
+
+    /** The share of its way that the whole goes: nothing from where no movement is read, most of it with one half. */
+    private static double moved(Body body, String part) {
+        double mean = mean(body, part);
+        double still = body.physiology().constant("swerve.still");
+        double one = body.physiology().constant("swerve.one-half");
+        return mean < HALF
+                ? Math.max(0, one * (mean - still) / (HALF - still))
+                : one + (1 - one) * (mean - HALF) / (1 - HALF);
+    }
+
+    /** How far one half by itself goes: no farther than it can, and not where nothing moves. */
+    private static double arch(Body body, String part, Side side) {
+        double mean = mean(body, part);
+        double strength = CranialMotor.strength(body, part, side);
+        return mean == 0 ? 0 : Math.min(1, strength * moved(body, part) / mean);
     }
 
     /** What is seen of one half by itself. */
