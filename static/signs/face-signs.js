@@ -4,6 +4,7 @@ import { el } from "../bedside/dom.js";
 import { Face, between, restOf } from "./face.js";
 import { faceMap } from "./face-map.js";
 import { acted, captioned, force, saidOf, seen } from "./head-parts.js";
+import { amountText } from "./latest.js";
 import { jawOpen, jawTap } from "./jaw.js";
 import { corneaTouch } from "./lid-watch.js";
 import { onAPartner } from "./partner.js";
@@ -33,7 +34,9 @@ const of = (probe, side, label) => seen(probe, `${side} ${label}`);
 const brow = asked("Asked to look up and wrinkle the forehead", (_, side, probe) => ({ rise: of(probe, side, "brow rises by") }));
 const closure = asked("Asked to screw the eyes up", (rest, side, probe) => ({ lids: Math.max(0, rest.lids - of(probe, side, "lids come together by")), rise: -0.25 * of(probe, side, "lids come together by") }));
 const smile = asked("Asked to show the teeth", (_, side, probe) => ({ out: of(probe, side, "corner of the mouth moves out by") }), { teeth: 1 });
-const puff = asked("Asked to blow out the cheeks", (_, side, probe) => ({ cheek: of(probe, side, "air held behind the cheek") / 100 }));
+const HELD = "air held behind the cheek";
+const puff = asked("Asked to blow out the cheeks; the lines at the lips are air that escapes", (_, side, probe) => ({ cheek: of(probe, side, HELD) / 100, escapes: 1 - of(probe, side, HELD) / 100 }),
+  { felt: (probe) => el("p", { class: "felt" }, `Tapped with a finger, the right cheek holds ${amountText(of(probe, "right", HELD))} % of its air, the left ${amountText(of(probe, "left", HELD))} %.`) });
 const clench = asked("Asked to clench: the muscle over the angle of the jaw", (_, side, probe) => ({ muscle: of(probe, side, "muscle over the jaw thickens by") }), { felt: (probe) => force(probe, "pushes the examiner's hand with", 200) });
 
 export const drawings = {

@@ -9,7 +9,7 @@ const LOWER = 4.8;
 const LIP = [168, 92, 84];
 const DARK = [30, 20, 16];
 
-const REST = { browHangs: 0, rise: 0, lids: 10, fold: 3, mouthHangs: 0, out: 0, cheek: 0, jaw: 0, muscle: 0 };
+const REST = { browHangs: 0, rise: 0, lids: 10, fold: 3, mouthHangs: 0, out: 0, cheek: 0, escapes: 0, muscle: 0 };
 
 /** What one half looks like at rest, from what was measured; of a sign that tells nothing of it, the usual. */
 export function restOf(probe, side) {
@@ -33,9 +33,10 @@ class Half {
     this.bags = line("face-wrinkle");
     this.fold = line("face-fold");
     this.cheek = line("face-cheek");
+    this.air = line("face-air", { d: "M27 61L40 57M28 63.500H44M27 66L40 70" });
     this.muscle = svg("path", { class: "face-muscle", fill: ink(colours.shade) });
     this.node = svg("g", { class: `face-half ${side}`, transform: side === "right" ? "scale(-1 1)" : "" },
-      this.muscle, this.white, this.iris, this.pupil, this.cover, this.margin, this.brow, this.wrinkles, this.bags, this.fold, this.cheek,
+      this.muscle, this.white, this.iris, this.pupil, this.cover, this.margin, this.brow, this.wrinkles, this.bags, this.fold, this.cheek, this.air,
       line("face-line", { d: "M3 -6C2 8 4 18 7 26C9 30 5 33 1 33" }));
   }
 
@@ -43,6 +44,7 @@ class Half {
     this.#eye(state.lids);
     this.#brow(state);
     this.#cheek(state);
+    this.air.setAttribute("stroke-width", Math.min(1.8, 5 * state.escapes).toFixed(2));
   }
 
   #eye(lids) {

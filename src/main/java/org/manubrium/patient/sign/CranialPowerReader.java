@@ -79,23 +79,27 @@ final class CranialPowerReader implements SignReader {
 
     private static Appearance.Measure moved(Body body, String name, Part part, Side side) {
         Side moves = name.equals("tongue") ? side.opposite() : side;
-        double amount = rounded(most(body, name, moves) * used(body, name, moves));
+        double amount = rounded(most(body, name, part, moves) * used(body, name, moves));
         return new Appearance.Measure(side.word() + " " + part.moves(), amount, part.unit());
     }
 
-    /** Lids come together from as far as they stand open; everything else has a range of its own. */
-    private static double most(Body body, String name, Side side) {
+    /** Lids come together from as far as they stand open; everything else has a range of its own, save a share. */
+    private static double most(Body body, String name, Part part, Side side) {
         if (name.equals(EYES)) {
             return new FaceAtRest(body, side).lids();
         }
-        double own = 1 + OWN * body.person().variation().of("face", side);
+        double own = part.unit().equals("%")
+                ? 1
+                : 1 + OWN * body.person().variation().of("face", side);
         return body.physiology().constant("face.most." + name) * own;
     }
 
-    /** A little weakness does not show: what is seen is full from where no weakness would be read. */
+    /** What is seen is full from where no weakness would be read, and nothing up to where no movement would be. */
     private static double used(Body body, String part, Side side) {
         Physiology numbers = body.physiology();
-        return Math.min(1, CranialMotor.strength(body, part, side) / numbers.constant("face.full"));
+        double none = numbers.constant("face.none");
+        double seen = (CranialMotor.strength(body, part, side) - none) / (numbers.constant("face.full") - none);
+        return Math.max(0, Math.min(1, seen));
     }
 
     private static double rounded(double amount) {
