@@ -105,8 +105,7 @@ final class SwerveReader implements SignReader {
             case "palate" ->
                 List.of(new Appearance.Measure(
                         side.word() + " arch rises by",
-                        rounded(body.physiology().constant("swerve.far.palate")
-                                * CranialMotor.strength(body, part, side)),
+                        rounded(body.physiology().constant("swerve.far.palate") * arch(body, part, side)),
                         "mm"));
             case "tongue" ->
                 List.of(new Appearance.Measure(
