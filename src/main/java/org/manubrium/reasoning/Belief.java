@@ -16,6 +16,8 @@ public final class Belief {
 
     private final Evidence evidence;
     private final double[] bodies;
+    private final double[] chances;
+    private final double bits;
 
     /** For each sign that was read, where the examiner's share can lie in each body: its least and its most. */
     private final Map<Integer, double[][]> read;
@@ -24,6 +26,11 @@ public final class Belief {
         this.evidence = evidence;
         this.bodies = bodies;
         this.read = read;
+        this.chances = new double[evidence.diagnoses];
+        for (int b = 0; b < bodies.length; b++) {
+            chances[evidence.owner[b]] += bodies[b];
+        }
+        this.bits = Bits.of(chances);
     }
 
     static Belief first(Evidence evidence, double[] weights) {
@@ -47,21 +54,16 @@ public final class Belief {
 
     /** The chance of each diagnosis, in the order of the differential. */
     public double[] chances() {
-        double[] chances = new double[evidence.diagnoses];
-        for (int b = 0; b < bodies.length; b++) {
-            chances[evidence.owner[b]] += bodies[b];
-        }
-        return chances;
+        return chances.clone();
     }
 
     /** The uncertainty about the diagnosis, in bits. */
     public double bits() {
-        return Bits.of(chances());
+        return bits;
     }
 
     /** The place of the likeliest diagnosis; of equals the first. */
     public int leader() {
-        double[] chances = chances();
         int best = 0;
         for (int h = 1; h < chances.length; h++) {
             if (chances[h] > chances[best]) {
@@ -73,7 +75,6 @@ public final class Belief {
 
     /** The chance of what is true of the patient. */
     public double chanceOfTruth() {
-        double[] chances = chances();
         double sum = 0;
         for (int h = 0; h < chances.length; h++) {
             sum += evidence.possible().get(h).holds() ? chances[h] : 0;
@@ -110,64 +111,66 @@ public final class Belief {
 
     /** By how many bits a step is expected to lessen the uncertainty. Never below 0. */
     public double information(int column) {
-        double[][] joint = joint(column);
-        double[] outcomes = new double[joint[0].length];
+        double[] joint = joint(column);
         double both = 0;
-        for (double[] row : joint) {
-            for (int o = 0; o < row.length; o++) {
-                outcomes[o] += row[o];
-                both += Bits.term(row[o]);
-            }
+        for (double chance : joint) {
+            both += Bits.term(chance);
         }
-        return Math.max(0, bits() + Bits.of(outcomes) - both);
+        return Math.max(0, bits + Bits.of(summed(joint)) - both);
     }
 
     /** The chance of each outcome of a step, by its place. */
     public double[] outcomes(int column) {
-        double[][] joint = joint(column);
-        double[] outcomes = new double[joint[0].length];
-        for (double[] row : joint) {
-            for (int o = 0; o < row.length; o++) {
-                outcomes[o] += row[o];
-            }
+        return summed(joint(column));
+    }
+
+    private double[] summed(double[] joint) {
+        double[] outcomes = new double[joint.length / evidence.diagnoses];
+        for (int i = 0; i < joint.length; i++) {
+            outcomes[i % outcomes.length] += joint[i];
         }
         return outcomes;
     }
 
-    /** The chance of each diagnosis together with each outcome. */
-    private double[][] joint(int column) {
+    /** The chance of each diagnosis together with each outcome, diagnosis by diagnosis. */
+    private double[] joint(int column) {
         double[][] before = read.get(evidence.sign[column]);
         return before == null ? fresh(column) : known(column, before);
     }
 
-    private double[][] fresh(int column) {
-        double[][] chances = evidence.chances(column);
+    private double[] fresh(int column) {
+        double[][] kernel = evidence.chances(column);
+        int size = kernel.length;
         int[] shown = evidence.shown[column];
-        double[][] there = new double[evidence.diagnoses][chances.length];
+        double[] there = new double[evidence.diagnoses * size];
         for (int b = 0; b < bodies.length; b++) {
-            there[evidence.owner[b]][shown[b]] += bodies[b];
+            there[evidence.owner[b] * size + shown[b]] += bodies[b];
         }
-        double[][] joint = new double[evidence.diagnoses][chances.length];
-        for (int h = 0; h < joint.length; h++) {
-            for (int t = 0; t < chances.length; t++) {
-                for (int o = 0; there[h][t] > 0 && o < chances.length; o++) {
-                    joint[h][o] += there[h][t] * chances[t][o];
+        double[] joint = new double[there.length];
+        for (int cell = 0; cell < there.length; cell++) {
+            if (there[cell] > 0) {
+                double[] row = kernel[cell % size];
+                int first = cell - cell % size;
+                for (int o = 0; o < size; o++) {
+                    joint[first + o] += there[cell] * row[o];
                 }
             }
         }
         return joint;
     }
 
-    private double[][] known(int column, double[][] before) {
+    private double[] known(int column, double[][] before) {
         double[][] sums = evidence.sums(column);
+        int size = sums.length;
         int[] shown = evidence.shown[column];
-        double[][] joint = new double[evidence.diagnoses][sums.length];
+        double[] joint = new double[evidence.diagnoses * size];
         for (int b = 0; b < bodies.length; b++) {
-            double room = before[1][b] - before[0][b];
-            for (int o = 0; o < sums.length; o++) {
-                double from = Math.max(before[0][b], sums[shown[b]][o]);
-                double to = Math.min(before[1][b], sums[shown[b]][o + 1]);
-                joint[evidence.owner[b]][o] += to > from ? bodies[b] * (to - from) / room : 0;
+            double least = before[0][b];
+            double most = before[1][b];
+            double[] row = sums[shown[b]];
+            for (int o = 0; o < size; o++) {
+                double room = Math.min(most, row[o + 1]) - Math.max(least, row[o]);
+                joint[evidence.owner[b] * size + o] += room > 0 ? bodies[b] * room / (most - least) : 0;
             }
         }
         return joint;

@@ -69,7 +69,7 @@ public final class KeyCompiler {
                 lines,
                 conclusion(truth, lines, maker),
                 harms,
-                weigher.weigh(truth.differential()));
+                weigher.weigh(truth));
     }
 
     private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {
