@@ -79,6 +79,7 @@ public final class Profiles {
         return maker(stores, attempt).next(events, position);
     }
 
+    @SuppressWarnings("ReferenceEquality") // the key is kept by its holder: another object is a corrected key
     private ProfileMaker maker(Stores stores, Attempt attempt) {
         CompiledKey key = keys.of(stores, attempt.caseVersionId());
         Made kept = makers.get(attempt.caseVersionId());
