@@ -2,6 +2,7 @@
 
 import { announce, announceIn } from "./announce.js";
 import { Attempt } from "./attempt.js";
+import { Before } from "./before.js";
 import { Conclusion } from "./conclusion.js";
 import { Couch } from "./couch.js";
 import { el, put } from "./dom.js";
@@ -31,7 +32,8 @@ function build(attempt) {
   const entry = new Entry(read, (option) => (option.kind === "question" ? act.ask(option.id) : sheet.openManoeuvre(option.id)));
   const sheet = new Sheet(read, act, entry);
   const conclusion = new Conclusion(read, act);
-  return { patient, couch, entry, sheet, conclusion };
+  const before = new Before(read, act);
+  return { patient, couch, entry, before, sheet, conclusion };
 }
 
 function showAll(attempt, parts) {
@@ -39,6 +41,7 @@ function showAll(attempt, parts) {
   parts.patient.show(attempt.clock, attempt.outbox);
   parts.couch.show(state.position, state.handedIn);
   parts.entry.show(state);
+  parts.before.show(state);
   parts.sheet.show(state);
   parts.conclusion.show(state);
   return state;
@@ -64,7 +67,7 @@ async function start(host) {
     const attempt = await Attempt.open(host.dataset.attempt);
     const parts = build(attempt);
     put(head, parts.patient.node);
-    put(body, faults, parts.sheet.node, parts.conclusion.node);
+    put(body, faults, parts.before.node, parts.sheet.node, parts.conclusion.node);
     put(host, head, parts.couch.node, body, live);
     const tell = positionTeller(attempt);
     const show = () => tell(showAll(attempt, parts));

@@ -5,22 +5,36 @@ import java.util.function.Function;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseKeys;
 import org.manubrium.marking.Weights;
+import org.manubrium.marking.convention.Conventions;
 import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.patient.sign.Signs;
 import org.manubrium.school.account.Refused;
+import org.manubrium.school.bedside.Patients;
+import org.manubrium.school.mark.HowSure;
 import org.manubrium.school.mark.KeyDesk;
 import org.manubrium.school.mark.KeysInForce;
 import org.manubrium.school.mark.Marks;
 import org.manubrium.school.mark.Profiles;
 import org.manubrium.school.mark.RemarkWorker;
 import org.manubrium.school.mark.Remarkings;
+import org.manubrium.school.mark.Teaching;
 import org.manubrium.school.mark.ToDrill;
+import org.manubrium.school.mark.Weighing;
 import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Database;
 import org.manubrium.tables.Reference;
 
 /** Puts marking and marking again together. */
 record MarkingWing(
-        Marks marks, Remarkings remarkings, RemarkWorker worker, KeyDesk keys, ToDrill toDrill, Profiles profiles) {
+        Marks marks,
+        Remarkings remarkings,
+        RemarkWorker worker,
+        KeyDesk keys,
+        ToDrill toDrill,
+        Profiles profiles,
+        Weighing weighing,
+        HowSure howSure,
+        KeysInForce inForce) {
 
     static MarkingWing of(Database database, Reference reference, Clock clock) {
         Weights weights = reference.marking().weights();
@@ -39,7 +53,14 @@ record MarkingWing(
                         database,
                         keys,
                         reference.examination(),
-                        reference.reasoning().grounds().threshold()));
+                        reference.reasoning().grounds().threshold()),
+                new Weighing(database, weights, remarkings, worker),
+                new HowSure(database, keys),
+                keys);
+    }
+
+    Teaching teaching(Patients patients, Conventions conventions, Signs signs) {
+        return new Teaching(inForce, patients, toDrill, conventions, signs);
     }
 
     private static Function<CaseVersion, CompiledKey> compiler(Reference reference) {

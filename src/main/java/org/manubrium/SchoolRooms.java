@@ -32,6 +32,7 @@ import org.manubrium.web.cohort.CohortView;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
+import org.manubrium.web.cohort.WeightsPages;
 import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
 import org.manubrium.web.educator.DraftView;
@@ -81,6 +82,7 @@ final class SchoolRooms {
                 new CohortPages(view, page, cohorts),
                 new RosterPages(view, page, rosters, invitations, shell.addresses()),
                 new SetWorkPages(page, work, moments),
+                new WeightsPages(view, page, work, marking.weighing()),
                 new JoinPages(view, shell.cookies(), invitations),
                 new WelcomePages(view, shell.cookies(), links),
                 new ReviewPages(view, cohorts, reviews, moments),

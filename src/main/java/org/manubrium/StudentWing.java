@@ -9,6 +9,7 @@ import org.manubrium.school.bedside.Patients;
 import org.manubrium.school.bedside.TabledChoices;
 import org.manubrium.school.drill.DrillDesk;
 import org.manubrium.school.mark.Debriefs;
+import org.manubrium.school.mark.HowSure;
 import org.manubrium.school.mark.Marks;
 import org.manubrium.school.mark.Profiles;
 import org.manubrium.school.student.StudentDesk;
@@ -24,6 +25,7 @@ import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.DrillPages;
 import org.manubrium.web.student.StudentPages;
+import org.manubrium.web.student.SurenessPages;
 
 /** Puts the student's part together: the desk, the bedside, the mark. */
 record StudentWing(
@@ -33,7 +35,8 @@ record StudentWing(
         DebriefView debriefView,
         DrillDesk drill,
         Map<String, String> citations,
-        Profiles profiles) {
+        Profiles profiles,
+        HowSure howSure) {
 
     static StudentWing of(Database database, Reference reference, MarkingWing marking, Clock clock) {
         var conventions = reference.marking().conventions();
@@ -52,7 +55,12 @@ record StudentWing(
         return new StudentWing(
                 new StudentDesk(database, clock),
                 bedside,
-                new Debriefs(database, patients, reference.examination(), conventions),
+                new Debriefs(
+                        database,
+                        patients,
+                        reference.examination(),
+                        conventions,
+                        marking.teaching(patients, conventions, reference.signs())),
                 new DebriefView(citations, new ProfileView(marking.profiles())::model),
                 new DrillDesk(
                         database,
@@ -67,7 +75,8 @@ record StudentWing(
                         conventions.ids().get(0),
                         clock),
                 citations,
-                marking.profiles());
+                marking.profiles(),
+                marking.howSure());
     }
 
     StudentRooms rooms(View view) {
@@ -76,6 +85,7 @@ record StudentWing(
                 new BedsidePages(view, bedside),
                 new AdvicePages(profiles),
                 new DebriefPages(view, debriefs, debriefView),
-                new DrillPages(view, drill, citations));
+                new DrillPages(view, drill, citations),
+                new SurenessPages(view, howSure));
     }
 }

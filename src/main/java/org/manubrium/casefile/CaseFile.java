@@ -18,6 +18,8 @@ import org.manubrium.tables.Reference;
  * @param quantities the amounts at which quantities stand, each in its own unit
  * @param differential what the case asks to be told apart
  * @param expected what the author expects to be found; it changes nothing and is checked against the body
+ * @param unsafe the ids of the cautions of what must not be done to this patient
+ * @param expect whether the student is asked beforehand what is likely and which signs it would give
  */
 public record CaseFile(
         String title,
@@ -34,7 +36,9 @@ public record CaseFile(
         Conclusion conclusion,
         List<KeyChange> essential,
         List<KeyChange> unneeded,
-        List<Expected> expected) {
+        List<Expected> expected,
+        List<String> unsafe,
+        boolean expect) {
 
     /**
      * Reads a case.

@@ -11,10 +11,14 @@ import org.manubrium.tables.Reference;
 public final class CaseKeys {
     private final Reference reference;
     private final KeyCompiler compiler;
+    private final HarmsOfCase harms;
+    private final ExpectationsOfCase expectations;
 
     public CaseKeys(Reference reference) {
         MarkingTables marking = reference.marking();
         this.reference = reference;
+        this.expectations = new ExpectationsOfCase(reference);
+        this.harms = new HarmsOfCase(reference.signs(), marking.harms());
         this.compiler = new KeyCompiler(
                 reference.signs(),
                 marking.conventions(),
@@ -29,6 +33,8 @@ public final class CaseKeys {
 
     /** The key of a case; the same case and tables always give the same. */
     public CompiledKey of(CaseFile file) {
-        return compiler.compile(file.truth(reference));
+        CompiledKey key = compiler.compile(file.truth(reference));
+        return key.withHarms(harms.of(file.body(reference), file.unsafe()))
+                .with(key.conclusion().expecting(expectations.of(file)));
     }
 }

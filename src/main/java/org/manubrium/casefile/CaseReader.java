@@ -24,7 +24,9 @@ final class CaseReader {
             "conclusion",
             "essential",
             "unneeded",
-            "expected");
+            "expected",
+            "unsafe",
+            "expect");
 
     private final Reference reference;
     private final Problems problems;
@@ -81,7 +83,9 @@ final class CaseReader {
                 key.conclusion(file),
                 key.changes(file, "essential"),
                 key.changes(file, "unneeded"),
-                things(expected)));
+                things(expected),
+                key.unsafe(file),
+                key.expect(file)));
         int unread = problems.count();
         found.filter(read -> checked).ifPresent(read -> {
             CaseChecks checks = new CaseChecks(reference, problems, read);

@@ -50,6 +50,33 @@ final class KeyReader {
         return Optional.of(text.words());
     }
 
+    /** The cautions of what must not be done to this patient. */
+    List<String> unsafe(Mapping file) {
+        return file.texts("unsafe").stream()
+                .flatMap(text -> caution(text).stream())
+                .toList();
+    }
+
+    private Optional<String> caution(Text text) {
+        if (reference.examination().caution(text.words()).isEmpty()) {
+            problems.add(
+                    text.line(),
+                    "unknown-caution",
+                    "unsafe: no caution is called \"" + text.words() + "\" (neck-movement, say)");
+            return Optional.empty();
+        }
+        return Optional.of(text.words());
+    }
+
+    /** Whether the student is asked beforehand what to expect. */
+    boolean expect(Mapping file) {
+        Optional<Text> text = file.text("expect");
+        text.filter(said -> !said.words().equals("yes") && !said.words().equals("no"))
+                .ifPresent(said -> problems.add(
+                        said.line(), "wrong-type", "expect: expected yes or no, found \"" + said.words() + "\""));
+        return text.filter(said -> said.words().equals("yes")).isPresent();
+    }
+
     List<KeyChange> changes(Mapping file, String key) {
         List<KeyChange> found = new ArrayList<>();
         file.mappings(key, CHANGE_KEYS).forEach(entry -> change(entry).ifPresent(found::add));

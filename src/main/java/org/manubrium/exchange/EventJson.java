@@ -18,7 +18,8 @@ import org.manubrium.marking.event.Logged.Keyed;
 public final class EventJson {
     private static final int LONGEST_KEY = 64;
     private static final String TYPES = "one of moved, asked, probed, recorded, answered, handed-in";
-    private static final Set<String> QUESTIONS = Set.of("normal", "roots", "site", "means", "differential", "next");
+    private static final Set<String> QUESTIONS =
+            Set.of("normal", "roots", "site", "means", "differential", "next", "expect", "summary");
 
     private static final ObjectMapper JSON = new ObjectMapper();
 

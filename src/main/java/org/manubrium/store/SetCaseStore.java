@@ -39,6 +39,18 @@ public final class SetCaseStore {
         handle.execute("update set_case set closes_at = ? where id = ?", closesAt, id);
     }
 
+    /** How its domains are weighed, if not as tabled. */
+    public Optional<String> weights(long id) {
+        return handle.createQuery("select weights from set_case where id = :id")
+                .bind("id", id)
+                .mapTo(String.class)
+                .findOne();
+    }
+
+    public void setWeights(long id, String weights) {
+        handle.execute("update set_case set weights = ? where id = ?", weights, id);
+    }
+
     /** Takes it away; there must be no attempt at it. */
     public void remove(long id) {
         handle.execute("delete from set_case where id = ?", id);

@@ -1,5 +1,6 @@
 package org.manubrium.tables;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -70,7 +71,10 @@ final class MarkingRows {
         return new HarmRule(
                 r.word("id"),
                 r.word("before"),
+                r.text("caution"),
+                List.of(),
                 r.list("positions"),
+                r.list("choices"),
                 r.text("question"),
                 r.word("text"),
                 new Origin(r.word("source"), r.word("confidence")));

@@ -61,6 +61,7 @@ public final class Routes {
 
     private void student(RoutesConfig routes) {
         routes.get("/student", students.home()::home, STUDENT);
+        routes.get("/student/sureness", students.sureness()::show, STUDENT);
         routes.get("/student/signs", students.drill()::show, STUDENT);
         routes.post("/student/signs/{number}", students.drill()::answer, STUDENT);
         routes.post("/attempts", students.home()::start, STUDENT);
@@ -100,6 +101,8 @@ public final class Routes {
         routes.post("/educator/cohorts/{cohort}/invitation", school.rosters()::invite, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/invitation/end", school.rosters()::uninvite, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work", school.work()::set, EDUCATOR);
+        routes.get("/educator/cohorts/{cohort}/work/{set}/weights", school.weights()::show, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/work/{set}/weights", school.weights()::set, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work/{set}/closing", school.work()::moveClosing, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work/{set}/take-back", school.work()::takeBack, EDUCATOR);
 

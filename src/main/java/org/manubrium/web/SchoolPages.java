@@ -5,6 +5,7 @@ import org.manubrium.web.cohort.CohortPages;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
+import org.manubrium.web.cohort.WeightsPages;
 import org.manubrium.web.educator.CasePages;
 import org.manubrium.web.educator.DraftPages;
 import org.manubrium.web.educator.KeyPages;
@@ -23,6 +24,7 @@ public record SchoolPages(
         CohortPages cohorts,
         RosterPages rosters,
         SetWorkPages work,
+        WeightsPages weights,
         JoinPages joining,
         WelcomePages welcome,
         ReviewPages review,

@@ -18,7 +18,9 @@ import org.manubrium.store.DatabaseSettings;
 
 /** Marking many attempts again, against as many bare durable updates in the same database. */
 final class RemarkBench {
-    private static final int ATTEMPTS = 10_000;
+    /** Fewer can be asked for with -Dattempts, on a machine that has other things to do. */
+    private static final int ATTEMPTS = Integer.getInteger("attempts", 10_000);
+
     private static final int EVENTS = 40;
 
     /** Attempts a second, and bare updates a second. */

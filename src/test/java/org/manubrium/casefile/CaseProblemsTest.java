@@ -95,7 +95,7 @@ class CaseProblemsTest {
                     PATIENT + "vignete: x\n",
                     "a.yaml:2: the case: there is no \"vignete\" here; did you mean \"vignette\"? (expected title, slug, difficulty,"
                             + " patient, vignette, history, observations, conditions, lesions, quantities, differential,"
-                            + " conclusion, essential, unneeded, expected) [unknown-key]");
+                            + " conclusion, essential, unneeded, expected, unsafe, expect) [unknown-key]");
         }
 
         @Test

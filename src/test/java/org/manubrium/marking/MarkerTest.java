@@ -329,7 +329,8 @@ class MarkerTest {
     @Test
     void confidenceIsReportedBesideTheMark() {
         assertThat(Student.perfect(Side.LEFT).marked("oak").notes())
-                .containsExactly("You were 70 per cent sure of what was right.");
+                .contains("You were 70 per cent sure of what was right.")
+                .anySatisfy(note -> assertThat(note).startsWith("How sure you were scores 0.91 of 1"));
     }
 
     @Test

@@ -61,10 +61,10 @@ final class TinyKey {
 
     private static List<HarmRule> harms() {
         return List.of(
-                new HarmRule("no-consent", "touch", List.of(), "consent", "No consent.", SEEN),
-                new HarmRule("no-chaperone", "intimate", List.of(), "chaperone", "No chaperone.", SEEN),
-                new HarmRule("stood", "move", List.of("standing"), "faints", "Stood up unasked.", SEEN),
-                new HarmRule("both", "way", List.of("carotid-hands=both"), "", "Both at once.", SEEN));
+                HarmRule.asked("no-consent", "touch", List.of(), "consent", "No consent.", SEEN),
+                HarmRule.asked("no-chaperone", "intimate", List.of(), "chaperone", "No chaperone.", SEEN),
+                HarmRule.asked("stood", "move", List.of("standing"), "faints", "Stood up unasked.", SEEN),
+                HarmRule.asked("both", "way", List.of("carotid-hands=both"), "", "Both at once.", SEEN));
     }
 
     private static SiteKey root(Side side) {

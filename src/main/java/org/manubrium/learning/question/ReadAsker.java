@@ -1,6 +1,7 @@
 package org.manubrium.learning.question;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.manubrium.anatomy.Side;
@@ -93,12 +94,18 @@ final class ReadAsker implements Asker {
                 List.of(invented.panel("", patient, manoeuvre, items)),
                 options.words(),
                 options.right(),
-                "What is shown is " + words(level) + ". " + manoeuvre.goesWrong(),
+                "What is shown is " + words(level) + "." + slips(manoeuvre),
                 new Origin(scale.source() + ";" + manoeuvre.source(), manoeuvre.confidence()));
     }
 
+    private static String slips(Manoeuvre manoeuvre) {
+        return manoeuvre.goesWrong().isBlank() ? "" : " What often goes wrong here: " + manoeuvre.goesWrong();
+    }
+
     private static String on(Manoeuvre manoeuvre, Scale scale) {
-        return scale.name().equalsIgnoreCase(manoeuvre.name()) ? "" : ", on the scale: " + scale.name();
+        return manoeuvre.name().toLowerCase(Locale.ROOT).startsWith(scale.name().toLowerCase(Locale.ROOT))
+                ? ""
+                : ", on the scale: " + scale.name();
     }
 
     private Scale scale(Manoeuvre manoeuvre, String convention) {

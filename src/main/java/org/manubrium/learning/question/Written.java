@@ -38,12 +38,18 @@ final class Written {
     private String reading(Body body, Manoeuvre manoeuvre, Item item) {
         Finding finding = invented.finding(body, manoeuvre, item);
         if (finding instanceof Finding.Measured measured) {
-            return String.format(Locale.ROOT, "%.1f %s", measured.value(), measured.unit());
+            return plain(measured.value()) + " " + measured.unit();
         }
         Scale scale = invented.examination().scale(manoeuvre.scale());
         Reading reading = invented.reading(manoeuvre.scale(), finding);
         String code = reading instanceof Reading.Grade grade ? grade.grade() : ((Reading.Seen) reading).seen();
         return scale.rank(code) < 0 ? code : level(manoeuvre, scale.levels().get(scale.rank(code)));
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number)
+                ? String.valueOf(Math.round(number))
+                : String.format(Locale.ROOT, "%.1f", number);
     }
 
     private static String level(Manoeuvre manoeuvre, Level level) {

@@ -49,6 +49,6 @@ final class ConclusionCorrector {
     }
 
     private ConclusionKey made(List<SiteKey> sites, List<Diagnosis> truths, List<String> next) {
-        return new ConclusionKey(sites, truths, key.differential(), next, key.origin());
+        return new ConclusionKey(sites, truths, key.differential(), next, key.origin(), key.expected());
     }
 }

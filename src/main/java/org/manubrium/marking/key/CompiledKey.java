@@ -27,6 +27,16 @@ public record CompiledKey(
         harms = List.copyOf(harms);
     }
 
+    /** The same with other rules about harm. */
+    public CompiledKey withHarms(List<HarmRule> others) {
+        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, weighing);
+    }
+
+    /** The same with another conclusion. */
+    public CompiledKey with(ConclusionKey other) {
+        return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, weighing);
+    }
+
     public Optional<KeyLine> line(Item item) {
         return lines.stream().filter(line -> line.item().equals(item)).findFirst();
     }

@@ -29,6 +29,12 @@ final class CasePatients {
                 .map(o -> new Known.Noted(o.label(), o.text()))
                 .toList();
         return new Known(
-                read.title(), patient.name(), patient.age(), patient.sex().word(), read.vignette(), observations);
+                read.title(),
+                patient.name(),
+                patient.age(),
+                patient.sex().word(),
+                read.vignette(),
+                observations,
+                read.expect());
     }
 }

@@ -3,6 +3,7 @@ package org.manubrium.school.bedside;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.manubrium.patient.Body;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.CaseVersion;
 import org.manubrium.store.Stores;
@@ -25,6 +26,14 @@ public final class Patients {
                         attempt.caseVersionId(),
                         version -> stores.cases().version(version).orElseThrow())
                 .known();
+    }
+
+    /** The body of the patient of an attempt, for those who look back on it. */
+    public Body body(Stores stores, Attempt attempt) {
+        return of(
+                        attempt.caseVersionId(),
+                        version -> stores.cases().version(version).orElseThrow())
+                .body();
     }
 
     PatientCase of(long version, Function<Long, CaseVersion> find) {

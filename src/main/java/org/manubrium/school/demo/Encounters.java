@@ -32,7 +32,7 @@ final class Encounters {
     /** The events in order; the same slips give the same events. */
     List<Event> of(Slip student) {
         List<Event> events = new ArrayList<>();
-        List.of("consent", "pain", "chaperone", "faints").stream()
+        List.of("consent", "pain", "chaperone", "faints", "help", "neck-injury").stream()
                 .filter(question -> student.right())
                 .forEach(question -> events.add(new Event.Asked(question)));
         String lies = Bedside.START;

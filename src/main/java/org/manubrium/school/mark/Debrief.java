@@ -13,7 +13,13 @@ import org.manubrium.store.MarkChange;
  * @param changes every mark it was given, the first one first; more than one if it was marked again
  */
 public record Debrief(
-        long attempt, Known patient, String sheet, String convention, List<Step> timeline, List<MarkChange> changes) {
+        long attempt,
+        Known patient,
+        String sheet,
+        String convention,
+        List<Step> timeline,
+        List<MarkChange> changes,
+        Lessons lessons) {
     public Debrief {
         timeline = List.copyOf(timeline);
         changes = List.copyOf(changes);

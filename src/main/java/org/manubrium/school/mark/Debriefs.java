@@ -25,12 +25,15 @@ public final class Debriefs {
     private final Patients patients;
     private final Examination examination;
     private final Conventions conventions;
+    private final Teaching teaching;
 
-    public Debriefs(Database database, Patients patients, Examination examination, Conventions conventions) {
+    public Debriefs(
+            Database database, Patients patients, Examination examination, Conventions conventions, Teaching teaching) {
         this.database = database;
         this.patients = patients;
         this.examination = examination;
         this.conventions = conventions;
+        this.teaching = teaching;
     }
 
     /** The debrief of a student's own attempt; empty if there is none, or if it is not handed in. */
@@ -62,7 +65,8 @@ public final class Debriefs {
                 mark.sheet(),
                 conventions.name(mark.convention()),
                 timeline,
-                stores.marks().changes(attempt.id()));
+                stores.marks().changes(attempt.id()),
+                teaching.of(stores, attempt, mark.convention()));
     }
 
     /** What was done, in words; readings and answers stand on the mark sheet. */

@@ -53,10 +53,21 @@ public final class Marks implements OnHandIn {
 
     private StoredMark mark(Stores stores, Attempt attempt, Optional<Long> round) {
         String convention = convention(stores, attempt);
-        MarkSheet sheet =
-                Marker.mark(keys.of(stores, attempt.caseVersionId()), convention, weights, logged(stores, attempt));
+        MarkSheet sheet = Marker.mark(
+                keys.of(stores, attempt.caseVersionId()),
+                convention,
+                weights(stores, attempt),
+                logged(stores, attempt));
         return new StoredMark(
                 0, attempt.id(), convention, sheet.total(), SheetJson.write(sheet), clock.instant(), false, round);
+    }
+
+    /** As the educator weighs the set case; as tabled where nobody does. */
+    private Weights weights(Stores stores, Attempt attempt) {
+        return attempt.setCaseId()
+                .flatMap(set -> stores.setCases().weights(set))
+                .flatMap(Weights::parse)
+                .orElse(weights);
     }
 
     /** The teaching convention of the cohort to which the case was set. */
@@ -68,7 +79,7 @@ public final class Marks implements OnHandIn {
                 .orElse(usualConvention);
     }
 
-    private static List<Logged> logged(Stores stores, Attempt attempt) {
+    static List<Logged> logged(Stores stores, Attempt attempt) {
         return stores.events().done(attempt.id()).stream().map(Marks::logged).toList();
     }
 

@@ -28,6 +28,7 @@ public final class CohortView {
             "changed", "The changes are kept.",
             "set", "The case has been set.",
             "closing", "The closing time has been moved.",
+            "weighed", "The new weights are kept; what was handed in is being marked again.",
             "taken-back", "The case is no longer set.",
             "uninvited", "The invitation no longer works.");
 

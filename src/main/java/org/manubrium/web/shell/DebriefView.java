@@ -17,6 +17,7 @@ import org.manubrium.store.MarkChange;
 /** A debrief as the page's model: numbers written as they are read, sources as citations. */
 public final class DebriefView {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final double FULL = 0.995;
     private static final Moments MOMENTS = new Moments(ZoneId.systemDefault());
 
     private final Map<String, String> citations;
@@ -49,6 +50,8 @@ public final class DebriefView {
         model.put("harms", each(sheet.path("harms"), this::harm));
         model.put("notes", each(sheet.path("notes"), JsonNode::asText));
         model.put("changes", changes(debrief.changes()));
+        model.put("lessons", LessonsView.model(debrief.lessons()));
+        model.put("full", full(sheet));
         model.put(
                 "timeline",
                 debrief.timeline().stream()
@@ -56,6 +59,15 @@ public final class DebriefView {
                         .toList());
         model.put("profile", profile.apply(debrief.attempt()));
         return Map.of("sheet", model);
+    }
+
+    /** How many lines earned everything: on paper they are counted, not printed. */
+    private static long full(JsonNode sheet) {
+        long full = 0;
+        for (JsonNode line : sheet.path("lines")) {
+            full += line.path("credit").asDouble() >= FULL ? 1 : 0;
+        }
+        return full;
     }
 
     /** From each mark to the next. */
@@ -113,7 +125,7 @@ public final class DebriefView {
             model.put(field, line.path(field).asText());
         }
         model.put("credit", Math.round(credit * 100));
-        model.put("creditText", credit >= 0.995 ? "full" : credit > 0.005 ? "part" : "none");
+        model.put("creditText", credit >= FULL ? "full" : credit > 0.005 ? "part" : "none");
         model.put("source", cite(line.path("source").asText()));
         model.put("unverified", line.path("unverified").asBoolean());
         return model;

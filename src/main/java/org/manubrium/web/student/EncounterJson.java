@@ -53,7 +53,9 @@ final class EncounterJson {
                 "vignetteHtml",
                 Markdown.toHtml(known.vignette()),
                 "observations",
-                known.observations());
+                known.observations(),
+                "expect",
+                known.expect());
     }
 
     private static ObjectNode event(Shown shown) {

@@ -84,6 +84,33 @@ class KeyPagesTest {
     }
 
     @Test
+    void otherWeightsMarkWhatWasHandedInAgain() throws InterruptedException {
+        visit.send(TAUGHT);
+        visit.send("\"type\":\"handed-in\"");
+        String weights = "/educator/cohorts/" + set.cohortId() + "/work/" + set.id() + "/weights";
+        assertThat(educator.page(weights).body()).contains("value=\"30\"", "Take care.");
+        int same = educator.post(weights, weights("20", "30")).statusCode();
+        int none = educator.post(weights, weights("much", "30")).statusCode();
+        int other = educator.post(weights, weights("10", "40")).statusCode();
+        await();
+
+        assertThat(List.of(same, none, other)).containsExactly(422, 422, 303);
+        assertThat(rounds())
+                .hasSize(1)
+                .allSatisfy(round -> assertThat(round.changed()).isEqualTo(1));
+        assertThat(visit.browser().page(visit.path() + "/debrief").body()).contains("weighed 10 40 25 25 now");
+    }
+
+    private static Map<String, String> weights(String essential, String reading) {
+        return Map.of("essential", essential, "reading", reading, "interpretation", "25", "conclusion", "25");
+    }
+
+    @Test
+    void pageOfSurenessSaysHowManyJudgementsAreMissing() {
+        assertThat(visit.browser().page("/student/sureness").body()).contains("fewer would say nothing");
+    }
+
+    @Test
     void studentsDoNotReachTheKey() {
         assertThat(visit.browser().page(key).statusCode()).isEqualTo(403);
     }
