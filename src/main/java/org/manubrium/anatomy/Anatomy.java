@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** The map of the body. Immutable; every answer comes from the tables. */
@@ -23,6 +24,7 @@ public final class Anatomy {
     private static final String ROOT = "root";
     private static final String MUSCLE = "muscle";
     private static final String JUNCTION = "neuromuscular junction";
+    private static final Segment NO_LEVEL = Segment.C1;
 
     private final AnatomyTables tables;
     private final Map<String, Structure> structures;
@@ -36,7 +38,7 @@ public final class Anatomy {
     private final SiteReader reader;
     private final Tracts tracts;
     /** Laying a pathway costs more than walking it, and every patient has the same ones. */
-    private final Map<String, Pathway> laid = new ConcurrentHashMap<>();
+    private final Map<Key, Pathway> laid = new ConcurrentHashMap<>();
 
     public Anatomy(AnatomyTables tables) {
         this.tables = tables;
@@ -107,9 +109,17 @@ public final class Anatomy {
         return known(roots, owner, "owner of roots");
     }
 
+    private record Key(String kind, String id, String other, Side side, Segment level) {}
+
+    /** Found without a lock, as it nearly always is. */
+    private Pathway laid(Key key, Supplier<Pathway> lay) {
+        Pathway known = laid.get(key);
+        return known == null ? laid.computeIfAbsent(key, k -> lay.get()) : known;
+    }
+
     /** A tract by name; see {@link Tracts#lay}. */
     public Pathway tract(String name, Side side, Segment level, String area) {
-        return laid.computeIfAbsent("tract " + name + side + level + area, k -> layTract(name, side, level, area));
+        return laid(new Key("tract", name, area, side, level), () -> layTract(name, side, level, area));
     }
 
     private Pathway layTract(String name, Side side, Segment level, String area) {
@@ -118,7 +128,7 @@ public final class Anatomy {
 
     /** From the cortex to the muscles of a movement, all descending tracts in their shares. */
     public Pathway motor(String movementId, Side side) {
-        return laid.computeIfAbsent("motor " + movementId + side, k -> layMotor(movementId, side));
+        return laid(new Key("motor", movementId, "", side, NO_LEVEL), () -> layMotor(movementId, side));
     }
 
     private Pathway layMotor(String movementId, Side side) {
@@ -128,7 +138,7 @@ public final class Anatomy {
 
     /** From the anterior horn to the muscles of a movement: the lower motor neurone alone. */
     public Pathway lowerMotor(String movementId, Side side) {
-        return laid.computeIfAbsent("lower " + movementId + side, k -> layLowerMotor(movementId, side));
+        return laid(new Key("lower", movementId, "", side, NO_LEVEL), () -> layLowerMotor(movementId, side));
     }
 
     private Pathway layLowerMotor(String movementId, Side side) {
@@ -137,7 +147,7 @@ public final class Anatomy {
 
     /** From the anterior horn to one muscle. */
     public Pathway supply(String muscleId, Side side) {
-        return laid.computeIfAbsent("supply " + muscleId + side, k -> laySupply(muscleId, side));
+        return laid(new Key("supply", muscleId, "", side, NO_LEVEL), () -> laySupply(muscleId, side));
     }
 
     private Pathway laySupply(String muscleId, Side side) {
@@ -149,7 +159,7 @@ public final class Anatomy {
 
     /** From the cortex to the anterior horns of a movement: the upper motor neurone alone. */
     public Pathway upperMotor(String movementId, Side side) {
-        return laid.computeIfAbsent("upper " + movementId + side, k -> layUpperMotor(movementId, side));
+        return laid(new Key("upper", movementId, "", side, NO_LEVEL), () -> layUpperMotor(movementId, side));
     }
 
     private Pathway layUpperMotor(String movementId, Side side) {
@@ -188,7 +198,7 @@ public final class Anatomy {
 
     /** The arc of a reflex: in by the nerve, through the segment, out by the nerve to the muscle. */
     public Pathway arc(String arcId, Side side) {
-        return laid.computeIfAbsent("arc " + arcId + side, k -> layArc(arcId, side));
+        return laid(new Key("arc", arcId, "", side, NO_LEVEL), () -> layArc(arcId, side));
     }
 
     private Pathway layArc(String arcId, Side side) {
@@ -208,7 +218,7 @@ public final class Anatomy {
 
     /** The descending control of a reflex, to each of its roots in their shares. */
     public Pathway control(String arcId, Side side) {
-        return laid.computeIfAbsent("control " + arcId + side, k -> layControl(arcId, side));
+        return laid(new Key("control", arcId, "", side, NO_LEVEL), () -> layControl(arcId, side));
     }
 
     private Pathway layControl(String arcId, Side side) {
@@ -221,8 +231,7 @@ public final class Anatomy {
 
     /** From a point of the skin to the cortex, for one kind of feeling. */
     public Pathway sensory(String modalityId, String pointId, Side side) {
-        return laid.computeIfAbsent(
-                "sensory " + modalityId + " " + pointId + side, k -> laySensory(modalityId, pointId, side));
+        return laid(new Key("sensory", modalityId, pointId, side, NO_LEVEL), () -> laySensory(modalityId, pointId, side));
     }
 
     private Pathway laySensory(String modalityId, String pointId, Side side) {

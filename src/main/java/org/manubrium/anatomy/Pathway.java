@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The way from a stimulus to its effect. In series what is kept multiplies; in parallel it is weighed, so that one lost
@@ -15,8 +16,20 @@ public sealed interface Pathway {
     /** The share that still passes, 0..1, given what passes each site and each stretch of tract. */
     double conduction(Kept kept);
 
+    private static Set<String> structures(Stream<Pathway> parts) {
+        return parts.flatMap(part -> part.structures().stream()).collect(Collectors.toUnmodifiableSet());
+    }
+
     /** Visits every site, from the stimulus on. */
     void visit(Consumer<Site> visitor);
+
+    /** The names of all structures on the way. */
+    Set<String> structures();
+
+    /** Whether a lesion said to lie here lies on the way. */
+    default boolean passes(Site lesion) {
+        return structures().contains(lesion.structure()) && sites().stream().anyMatch(lesion::covers);
+    }
 
     default Set<Site> sites() {
         Set<Site> found = new LinkedHashSet<>();
@@ -29,7 +42,7 @@ public sealed interface Pathway {
     }
 
     static Pathway series(List<Pathway> parts) {
-        return parts.size() == 1 ? parts.get(0) : new Series(List.copyOf(parts));
+        return parts.size() == 1 ? parts.get(0) : new Series(parts);
     }
 
     static Pathway series(Pathway... parts) {
@@ -42,7 +55,7 @@ public sealed interface Pathway {
     }
 
     static Pathway parallel(List<Branch> branches) {
-        return new Parallel(List.copyOf(branches));
+        return new Parallel(branches);
     }
 
     /** A single site. */
@@ -50,6 +63,11 @@ public sealed interface Pathway {
         @Override
         public double conduction(Kept kept) {
             return kept.at(site);
+        }
+
+        @Override
+        public Set<String> structures() {
+            return Set.of(site.structure());
         }
 
         @Override
@@ -66,15 +84,27 @@ public sealed interface Pathway {
         }
 
         @Override
+        public Set<String> structures() {
+            return sitesPassed.isEmpty() ? Set.of() : Set.of(sitesPassed.get(0).structure());
+        }
+
+        @Override
         public void visit(Consumer<Site> visitor) {
             sitesPassed.forEach(visitor);
         }
     }
 
     /** One after the other; an empty series passes everything. */
-    record Series(List<Pathway> parts) implements Pathway {
+    record Series(List<Pathway> parts, Set<String> structures) implements Pathway {
+        public Series(List<Pathway> parts) {
+            this(List.copyOf(parts), Pathway.structures(parts.stream()));
+        }
+
         @Override
         public double conduction(Kept kept) {
+            if (!kept.touches(structures)) {
+                return 1;
+            }
             double passed = 1;
             for (Pathway part : parts) {
                 passed *= part.conduction(kept);
@@ -89,7 +119,11 @@ public sealed interface Pathway {
     }
 
     /** Side by side; the weights sum to 1. */
-    record Parallel(List<Branch> branches) implements Pathway {
+    record Parallel(List<Branch> branches, Set<String> structures) implements Pathway {
+        public Parallel(List<Branch> branches) {
+            this(List.copyOf(branches), Pathway.structures(branches.stream().map(Branch::path)));
+        }
+
         public Parallel {
             double sum = branches.stream().mapToDouble(Branch::weight).sum();
             if (Math.abs(sum - 1) > 1e-6) {
@@ -102,6 +136,9 @@ public sealed interface Pathway {
 
         @Override
         public double conduction(Kept kept) {
+            if (!kept.touches(structures)) {
+                return 1;
+            }
             double passed = 0;
             for (Branch branch : branches) {
                 passed += branch.weight() * branch.path().conduction(kept);

@@ -2,10 +2,18 @@ package org.manubrium.exchange;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
+import com.fasterxml.jackson.databind.deser.std.StringDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.marking.key.ReadingKey;
 
@@ -15,9 +23,28 @@ public final class KeyJson {
             .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
             .addMixIn(ReadingKey.class, OfKind.class)
+            .addModule(new SimpleModule().addDeserializer(String.class, new Once()))
             .build();
 
     private KeyJson() {}
+
+    /** A key says the same few words thousands of times: each is kept once. */
+    private static final class Once extends StdScalarDeserializer<String> {
+        private static final long serialVersionUID = 1L;
+
+        Once() {
+            super(String.class);
+        }
+
+        @Override
+        public String deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            String text = StringDeserializer.instance.deserialize(parser, context);
+            @SuppressWarnings("unchecked")
+            Map<String, String> words = (Map<String, String>) context.getAttribute(Once.class);
+            String known = words.putIfAbsent(text, text);
+            return known == null ? text : known;
+        }
+    }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
     @JsonSubTypes({
@@ -38,7 +65,9 @@ public final class KeyJson {
     /** @throws BadRecord when it is no key */
     public static CompiledKey read(String json) {
         try {
-            return JSON.readValue(json, CompiledKey.class);
+            return JSON.readerFor(CompiledKey.class)
+                    .withAttribute(Once.class, new HashMap<String, String>())
+                    .readValue(json);
         } catch (JsonProcessingException e) {
             throw new BadRecord("key", "a compiled key", e.getOriginalMessage());
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Kept;
@@ -125,11 +126,25 @@ public final class Body {
         return passed;
     }
 
+    private boolean touches(Set<String> structures) {
+        for (String hurt : byStructure.keySet()) {
+            if (structures.contains(hurt)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private Kept kept(Phase phase) {
         return new Kept() {
             @Override
             public double at(Site site) {
                 return kept(site, phase);
+            }
+
+            @Override
+            public boolean touches(Set<String> structures) {
+                return Body.this.touches(structures);
             }
 
             @Override

@@ -49,13 +49,12 @@ record Hurt(
     }
 
     private static List<Hurt> onStrand(Body alone, Strand strand) {
-        Set<Site> onTheWay = strand.pathway().sites();
         Map<String, Set<Site>> byDivision = new LinkedHashMap<>();
         alone.ailments().stream()
                 .flatMap(ailment -> ailment.lesions().stream())
                 .filter(lesion -> lesion.loss() > 0)
                 .map(Lesion::site)
-                .filter(site -> onTheWay.stream().anyMatch(site::covers))
+                .filter(strand.pathway()::passes)
                 .forEach(site -> byDivision
                         .computeIfAbsent(division(alone, site), d -> new LinkedHashSet<>())
                         .add(site));

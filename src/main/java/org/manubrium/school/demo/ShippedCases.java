@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The cases that come with the programme. */
 public final class ShippedCases {
@@ -37,7 +39,25 @@ public final class ShippedCases {
             "miller",
             "apprentice");
 
+    private static final Pattern TITLE = Pattern.compile("(?m)^title: *(.+)$");
+    private static final Pattern DIFFICULTY = Pattern.compile("(?m)^difficulty: *(.+)$");
+
     private ShippedCases() {}
+
+    /** What is known of one without reading it as a case. */
+    public record Shipped(String name, String title, String difficulty) {}
+
+    /** All of them, in their order. */
+    public static List<Shipped> all() {
+        return NAMES.stream()
+                .map(name -> new Shipped(name, first(TITLE, text(name)), first(DIFFICULTY, text(name))))
+                .toList();
+    }
+
+    private static String first(Pattern line, String text) {
+        Matcher found = line.matcher(text);
+        return found.find() ? found.group(1).strip() : "";
+    }
 
     /** Their names, which are their slugs. */
     public static List<String> names() {

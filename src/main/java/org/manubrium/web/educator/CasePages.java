@@ -5,6 +5,9 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Arrays;
+import org.manubrium.casefile.Difficulty;
+import org.manubrium.school.demo.ShippedCases;
 import java.util.Map;
 import org.manubrium.school.casedesk.CaseOnShelf;
 import org.manubrium.school.casedesk.CasesInUse;
@@ -44,7 +47,24 @@ public final class CasePages {
                                         .map(this::draft)
                                         .toList(),
                         "cases", cases.all().stream().map(this::shelf).toList(),
+                        "shipped", shipped(),
                         "done", DONE.getOrDefault(Form.query(ctx, "done"), "")));
+    }
+
+    /** The cases that come with the programme, by difficulty. */
+    private static List<Map<String, Object>> shipped() {
+        List<ShippedCases.Shipped> all = ShippedCases.all();
+        return Arrays.stream(Difficulty.values())
+                .map(Difficulty::word)
+                .map(word -> Map.<String, Object>of(
+                        "difficulty",
+                        word,
+                        "cases",
+                        all.stream()
+                                .filter(one -> one.difficulty().equals(word))
+                                .map(one -> Map.of("name", one.name(), "title", one.title()))
+                                .toList()))
+                .toList();
     }
 
     public void version(Context ctx) {

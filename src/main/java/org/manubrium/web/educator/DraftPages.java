@@ -16,6 +16,7 @@ import org.manubrium.school.casedesk.CaseText;
 import org.manubrium.school.casedesk.CasesInUse;
 import org.manubrium.school.casedesk.Drafts;
 import org.manubrium.school.casedesk.Saving;
+import org.manubrium.school.demo.ShippedCases;
 import org.manubrium.store.CaseDraft;
 import org.manubrium.store.CaseVersion;
 import org.manubrium.web.shell.Form;
@@ -42,14 +43,22 @@ public final class DraftPages {
 
     public void begin(Context ctx) {
         String pasted = Form.field(ctx, "text");
+        String shipped = Form.field(ctx, "shipped");
         try {
-            String text = sent(ctx, pasted);
+            String text = shipped.isEmpty() ? sent(ctx, pasted) : shipped(shipped);
             CaseDraft draft = drafts.begin(Visitor.of(ctx).account().id(), text);
             ctx.redirect(address(draft), HttpStatus.SEE_OTHER);
         } catch (Misfilled misfilled) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             showForm(ctx, pasted, misfilled.faults());
         }
+    }
+
+    private static String shipped(String name) {
+        if (!ShippedCases.names().contains(name)) {
+            throw new NotFoundResponse("No such case comes with the programme.");
+        }
+        return ShippedCases.text(name);
     }
 
     public void show(Context ctx) {

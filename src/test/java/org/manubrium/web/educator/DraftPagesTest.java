@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.manubrium.TestBrowser;
 import org.manubrium.TestServer;
+import org.manubrium.school.demo.ShippedCases;
 import org.manubrium.security.Role;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.CaseFile;
@@ -50,6 +51,25 @@ class DraftPagesTest {
         assertThat(page).contains("470", "root-compresion", "root-compression");
         assertThat(page).doesNotContain("Put it in use");
         assertThat(educator.page("/educator").body()).contains("A weak elbow");
+    }
+
+    @Test
+    void everyShippedCaseIsOfferedOnTheDeskAndOpensAsADraftWithoutProblem() {
+        String desk = educator.page("/educator").body();
+        assertThat(ShippedCases.all())
+                .allSatisfy(one -> assertThat(desk)
+                        .contains("<option value=\"" + one.name() + "\">" + one.title() + "</option>"));
+        assertThat(desk).contains("<optgroup label=\"easy\">", "No case is in use yet");
+
+        HttpResponse<String> answer = educator.post("/educator/drafts", Map.of("shipped", "joiner"));
+
+        assertThat(answer.statusCode()).isEqualTo(303);
+        String draft = answer.headers().firstValue("Location").orElseThrow();
+        assertThat(educator.page(draft).body())
+                .contains("A joiner with pain in his arm", "No problem found", "Put it in use");
+        assertThat(educator.post("/educator/drafts", Map.of("shipped", "../joiner"))
+                        .statusCode())
+                .isEqualTo(404);
     }
 
     @Test
