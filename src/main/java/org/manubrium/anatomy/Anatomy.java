@@ -231,7 +231,8 @@ public final class Anatomy {
 
     /** From a point of the skin to the cortex, for one kind of feeling. */
     public Pathway sensory(String modalityId, String pointId, Side side) {
-        return laid(new Key("sensory", modalityId, pointId, side, NO_LEVEL), () -> laySensory(modalityId, pointId, side));
+        return laid(
+                new Key("sensory", modalityId, pointId, side, NO_LEVEL), () -> laySensory(modalityId, pointId, side));
     }
 
     private Pathway laySensory(String modalityId, String pointId, Side side) {

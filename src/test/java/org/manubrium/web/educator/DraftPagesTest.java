@@ -57,8 +57,8 @@ class DraftPagesTest {
     void everyShippedCaseIsOfferedOnTheDeskAndOpensAsADraftWithoutProblem() {
         String desk = educator.page("/educator").body();
         assertThat(ShippedCases.all())
-                .allSatisfy(one -> assertThat(desk)
-                        .contains("<option value=\"" + one.name() + "\">" + one.title() + "</option>"));
+                .allSatisfy(one ->
+                        assertThat(desk).contains("<option value=\"" + one.name() + "\">" + one.title() + "</option>"));
         assertThat(desk).contains("<optgroup label=\"easy\">", "No case is in use yet");
 
         HttpResponse<String> answer = educator.post("/educator/drafts", Map.of("shipped", "joiner"));
