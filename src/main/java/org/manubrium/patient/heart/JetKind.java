@@ -43,6 +43,8 @@ public enum JetKind {
     @SuppressWarnings("ImmutableEnumChecker") // Set.of cannot be changed
     private final Set<String> quantities;
 
+    private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     JetKind(Timing timing, String... quantities) {
         this.timing = timing;
         this.quantities = Set.of(quantities);
@@ -58,6 +60,6 @@ public enum JetKind {
 
     /** As it is called in the tables. */
     String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return id;
     }
 }

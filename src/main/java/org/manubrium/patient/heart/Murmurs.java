@@ -5,34 +5,49 @@ import java.util.List;
 import java.util.Optional;
 import org.manubrium.patient.heart.JetKind.Timing;
 
-/** What is heard of the jets through one stethoscope. */
-public record Murmurs(Stethoscope stethoscope, List<Jet> jets) {
+/** What is heard of the jets through one stethoscope; each jet's loudness is worked out once. */
+public record Murmurs(Stethoscope stethoscope, List<Heard> all) {
+
+    /** A jet and how loud it is here, dB. */
+    public record Heard(Jet jet, double level) {}
 
     public static Murmurs through(Stethoscope stethoscope) {
-        return new Murmurs(stethoscope, new Jets(stethoscope.heart()).all());
+        return through(stethoscope, new Jets(stethoscope.heart()).all());
+    }
+
+    /** @param jets those of the stethoscope's heart that are listened for */
+    public static Murmurs through(Stethoscope stethoscope, List<Jet> jets) {
+        return new Murmurs(
+                stethoscope,
+                jets.stream().map(jet -> new Heard(jet, stethoscope.hears(jet))).toList());
+    }
+
+    public List<Jet> jets() {
+        return all.stream().map(Heard::jet).toList();
     }
 
     private Heart heart() {
         return stethoscope.heart();
     }
 
-    public double level(Jet jet) {
-        return stethoscope.hears(jet);
+    private Heard first() {
+        return all.stream().max(Comparator.comparingDouble(Heard::level)).orElseThrow();
     }
 
     /** The loudest jet, heard or not. */
     public Jet loudest() {
-        return jets.stream().max(Comparator.comparingDouble(this::level)).orElseThrow();
+        return first().jet();
     }
 
     /** The loudest jet of those that are heard. */
     public Optional<Jet> heard() {
-        return Optional.of(loudest()).filter(jet -> stethoscope.audible(level(jet)));
+        Heard first = first();
+        return stethoscope.audible(first.level()) ? Optional.of(first.jet()) : Optional.empty();
     }
 
     /** How loud the loudest is, dB. */
     public double level() {
-        return level(loudest());
+        return first().level();
     }
 
     /** When it is heard; both where one in systole and one in diastole are nearly as loud. */
@@ -41,12 +56,12 @@ public record Murmurs(Stethoscope stethoscope, List<Jet> jets) {
     }
 
     private String timing(Jet jet) {
-        boolean both = jets.stream()
-                .filter(other -> stethoscope.audible(level(other)))
-                .filter(other -> other.kind().timing() != Timing.CONTINUOUS)
-                .filter(other ->
-                        other.kind().timing().systolic() != jet.kind().timing().systolic())
-                .anyMatch(other -> level(other) >= level(jet) - heart().number("murmur.beside"));
+        double beside = level() - heart().number("murmur.beside");
+        boolean both = all.stream()
+                .filter(other -> other.level() >= beside && stethoscope.audible(other.level()))
+                .map(other -> other.jet().kind().timing())
+                .filter(other -> other != Timing.CONTINUOUS)
+                .anyMatch(other -> other.systolic() != jet.kind().timing().systolic());
         if (both && jet.kind().timing() != Timing.CONTINUOUS) {
             return "both";
         }

@@ -139,7 +139,7 @@ abstract class HeartReader implements SignReader {
                 .filter(jet -> jet.kind().timing() == JetKind.Timing.CONTINUOUS
                         || jet.kind().timing().systolic() == systolic)
                 .toList();
-        return new Murmurs(murmurs.stethoscope(), some).loudest();
+        return Murmurs.through(murmurs.stethoscope(), some).loudest();
     }
 
     private static Appearance.Measure hertz(String label, double amount) {

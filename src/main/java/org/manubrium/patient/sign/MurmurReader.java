@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
@@ -11,6 +12,7 @@ import org.manubrium.examination.Probe;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
 import org.manubrium.patient.heart.Jet;
+import org.manubrium.patient.heart.Jets;
 import org.manubrium.patient.heart.Murmurs;
 import org.manubrium.patient.heart.Stethoscope;
 
@@ -61,11 +63,12 @@ final class MurmurReader extends HeartReader {
 
     /** Where it is loudest of some areas, through the chest piece that shows it best. */
     private static Murmurs best(List<String> areas, Body body, Manoeuvre manoeuvre, Probe probe) {
+        Stethoscope first = stethoscope(heart(body, probe), areas.get(0), manoeuvre, probe);
+        List<Jet> jets = new Jets(first.heart()).all();
         return areas.stream()
-                .map(area -> at(area, body, manoeuvre, probe).stethoscope())
-                .flatMap(s -> List.of("diaphragm", "bell").stream()
-                        .map(piece -> new Stethoscope(s.heart(), s.place(), piece, s.position(), s.heldOut())))
-                .map(Murmurs::through)
+                .flatMap(area -> Stream.of("diaphragm", "bell")
+                        .map(piece -> new Stethoscope(first.heart(), area, piece, first.position(), first.heldOut())))
+                .map(stethoscope -> Murmurs.through(stethoscope, jets))
                 .max(Comparator.comparingDouble(Murmurs::level))
                 .orElseThrow();
     }
