@@ -2,8 +2,8 @@ package org.manubrium.patient.sign;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
@@ -106,7 +106,10 @@ final class MurmurReader extends HeartReader {
     /** Only what is heard there explains what is heard there. */
     @Override
     public Set<String> quantities(Body body, Manoeuvre manoeuvre, Probe probe) {
-        Optional<Jet> jet = murmurs(body, manoeuvre, probe).heard();
-        return jet.map(heard -> heard.kind().quantities()).orElse(Set.of());
+        Murmurs murmurs = murmurs(body, manoeuvre, probe);
+        return murmurs.all().stream()
+                .filter(heard -> murmurs.stethoscope().audible(heard.level()))
+                .flatMap(heard -> heard.jet().kind().quantities().stream())
+                .collect(Collectors.toSet());
     }
 }
