@@ -120,6 +120,9 @@ public sealed interface Pathway {
 
     /** Side by side; the weights sum to 1. */
     record Parallel(List<Branch> branches, Set<String> structures) implements Pathway {
+        /** Tabled weights add up to 1 but for the last digit; what loses nothing passes everything. */
+        private static final double ROUNDING = 1e-12;
+
         public Parallel(List<Branch> branches) {
             this(List.copyOf(branches), Pathway.structures(branches.stream().map(Branch::path)));
         }
@@ -143,7 +146,7 @@ public sealed interface Pathway {
             for (Branch branch : branches) {
                 passed += branch.weight() * branch.path().conduction(kept);
             }
-            return passed;
+            return passed > 1 - ROUNDING ? 1 : passed;
         }
 
         @Override

@@ -7,7 +7,8 @@ import java.util.Set;
 /**
  * The tabled grounds on which cases are weighed.
  *
- * @param misread the chance that an examiner misreads a sign, 0..1, by what its scale grades; blank for all others
+ * @param misread the chance that an examiner misreads a sign, 0..1, by what its scale grades or, measured, what it
+ *     reads; blank for all others
  * @param decline by how much each level further off is less likely to be read than the one before, 0..1
  * @param other the chance, beforehand, that the patient has none of what the case names, 0..1
  * @param threshold how likely a diagnosis is likely enough, 0..1

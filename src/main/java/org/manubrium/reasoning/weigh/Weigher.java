@@ -112,9 +112,10 @@ public final class Weigher {
                 kernels.of(outcomes.apart(), grounds.misread(quantity(manoeuvre))));
     }
 
+    /** What a manoeuvre grades, or what it reads if it is measured. */
     private String quantity(Manoeuvre manoeuvre) {
         return manoeuvre.scale().isBlank()
-                ? ""
+                ? manoeuvre.reads()
                 : signs.examination().scale(manoeuvre.scale()).quantity();
     }
 
