@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,7 +37,14 @@ class ShippedCasesTest {
         }
     }
 
+    /** Each case is read once: reading one examines its patient and those of its differential. */
+    private static final Map<Path, CaseFile> READ = new HashMap<>();
+
     private static CaseFile read(Path path) {
+        return READ.computeIfAbsent(path, ShippedCasesTest::freshly);
+    }
+
+    private static CaseFile freshly(Path path) {
         try {
             CaseReading reading = CaseFile.read(Files.readString(path), path.toString(), REFERENCE);
             assertThat(reading.problems()).isEmpty();

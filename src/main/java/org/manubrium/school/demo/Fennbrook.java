@@ -23,7 +23,7 @@ import org.manubrium.store.Enrolment;
 import org.manubrium.store.SetCase;
 
 /**
- * Fennbrook Medical School: every case in use, one cohort of invented students under the first teaching convention, all
+ * Fennbrook Medical School: a dozen cases in use, one cohort of invented students under the first teaching convention, all
  * cases set to it. Two have closed, one is being sat, the others have just opened. What was handed in was done event by
  * event at the bedside and marked like anybody's work.
  */
@@ -63,7 +63,9 @@ public final class Fennbrook {
     public void fill() {
         Rooms began = at(BEGAN_DAYS_AGO);
         List<CaseVersion> versions = began.cases()
-                .putInUse(ShippedCases.names().stream().map(ShippedCases::text).toList());
+                .putInUse(ShippedCases.inTheDemo().stream()
+                        .map(ShippedCases::text)
+                        .toList());
         long educator = demo(Role.EDUCATOR);
         Cohort cohort = cohort(began, educator);
         List<SetCase> set = new ArrayList<>();

@@ -44,6 +44,22 @@ public final class ShippedCases {
             "miller",
             "apprentice");
 
+    /** One or two of each system: each is compiled before the demo opens, so that all of them would keep a visitor waiting. */
+    private static final List<String> IN_THE_DEMO = List.of(
+            "florist",
+            "stonemason",
+            "usher",
+            "stoker",
+            "lacemaker",
+            "cellist",
+            "joiner",
+            "gardener",
+            "organist",
+            "postmistress",
+            "ferryman",
+            "miller",
+            "apprentice");
+
     private static final Pattern TITLE = Pattern.compile("(?m)^title: *(.+)$");
     private static final Pattern DIFFICULTY = Pattern.compile("(?m)^difficulty: *(.+)$");
 
@@ -67,6 +83,11 @@ public final class ShippedCases {
     /** Their names, which are their slugs. */
     public static List<String> names() {
         return NAMES;
+    }
+
+    /** The names of those that the demo school has in use; the others can be begun from on the case desk. */
+    public static List<String> inTheDemo() {
+        return IN_THE_DEMO;
     }
 
     /** The text of one. */

@@ -38,14 +38,15 @@ class FennbrookTest {
                     .toList();
 
             assertThat(ShippedCases.names()).containsExactlyInAnyOrderElementsOf(slugs);
+            assertThat(slugs).containsAll(ShippedCases.inTheDemo());
         }
     }
 
     @Test
-    void everyShippedCaseIsInUseAndSet() {
+    void everyCaseOfTheDemoIsInUseAndSet() {
         List<CaseFile> cases = server.database().direct(stores -> stores.cases().all());
 
-        assertThat(cases).extracting(CaseFile::slug).containsExactlyInAnyOrderElementsOf(ShippedCases.names());
+        assertThat(cases).extracting(CaseFile::slug).containsExactlyInAnyOrderElementsOf(ShippedCases.inTheDemo());
         assertThat(set()).hasSameSizeAs(cases);
     }
 

@@ -3,8 +3,9 @@ package org.manubrium.web.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.manubrium.TestBrowser;
@@ -12,10 +13,11 @@ import org.manubrium.TestServer;
 import org.manubrium.school.account.DemoAccounts;
 import org.manubrium.security.Role;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoEntryTest {
     private final TestServer server = TestServer.demo();
 
-    @AfterEach
+    @AfterAll
     void close() {
         server.close();
     }
