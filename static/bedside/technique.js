@@ -77,6 +77,7 @@ export class Technique {
   again(side, place) {
     const button = this.buttons.find((one) => one.side === side)?.node;
     if (!button || this.doing.hidden || this.node.disabled) return;
+    if (place !== this.#place) button.disabled = false; // another point is another examination, however soon
     this.#place = place;
     const select = this.doing.querySelector(".point select");
     if (select) select.value = place;
