@@ -60,7 +60,7 @@ class EventJsonTest {
                 "{'key':'a','type':'recorded','manoeuvre':'x','reading':{'value':'4','unit':'cm'}} | reading.value: expected a number, found \"4\"",
                 "{'key':'a','type':'recorded','manoeuvre':'x','reading':{'seen':'x','value':1}} | reading.value: expected no such field; the fields are seen, found it",
                 "{'key':'a','type':'recorded','manoeuvre':'x'} | reading: expected an object, found nothing",
-                "{'key':'a','type':'answered','question':'why','answer':[]} | question: expected one of differential, means, next, normal, roots, site, found \"why\"",
+                "{'key':'a','type':'answered','question':'why','answer':[]} | question: expected one of differential, expect, means, next, normal, roots, site, summary, found \"why\"",
                 "{'key':'a','type':'answered','question':'roots','answer':'C7'} | answer: expected a list of text, found \"C7\"",
                 "{'key':'a','type':'answered','question':'roots','answer':[7]} | answer: expected a list of text, found a list with 7",
                 "[] | event: expected an object, found []"

@@ -24,10 +24,11 @@ final class LegRaiseSigns {
         return sore(spot, Roots.SCIATIC);
     }
 
-    /** A very sore root is pulled by the other leg as well. */
+    /** A very sore root is pulled by the other leg as well, unless it is lost and numb. */
     private static double across(Spot spot) {
         double sore = here(spot.across());
-        return sore >= spot.constant("leg-raise.crosses") ? sore : 0;
+        boolean crosses = sore >= spot.constant("leg-raise.crosses") && sore < spot.constant("leg-raise.numb");
+        return crosses ? sore : 0;
     }
 
     /** How far the hamstrings let a painless leg come, degrees. */
