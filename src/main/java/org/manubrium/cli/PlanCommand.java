@@ -57,10 +57,7 @@ public final class PlanCommand implements Command {
             throw new UsageException("plan needs a FILE after it");
         }
         Reference known = reference.get();
-        List<Wanted> wanted = operands.stream()
-                .skip(1)
-                .map(word -> Wanted.read(word, known.examination()))
-                .toList();
+        List<Wanted> wanted = Wanted.after(operands, known.examination());
         CaseReading reading = CaseTexts.read(operands.get(0), known);
         if (reading.caseFile().isEmpty()) {
             reading.problems().forEach(console.err()::println);

@@ -13,6 +13,11 @@ import org.manubrium.examination.Manoeuvre;
 /** A manoeuvre asked for on the command line, by id or name, on one side or on each. */
 record Wanted(Manoeuvre manoeuvre, Optional<Side> side) {
 
+    /** Those that are named after the file. */
+    static List<Wanted> after(List<String> operands, Examination examination) {
+        return operands.stream().skip(1).map(word -> read(word, examination)).toList();
+    }
+
     /** Reads {@code triceps-reflex:left} or {@code "triceps reflex"}. */
     static Wanted read(String word, Examination examination) {
         int colon = word.lastIndexOf(':');
