@@ -11,22 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.manubrium.tables.Tables;
 
-/**
- * Worked examples. Where "printed" stands, the chance afterwards is the source's own; elsewhere the ratio is the source's and
- * the chance follows by arithmetic.
- */
+/** Here the ratio is the source's and the chance follows by arithmetic; {@link WorkedExamplesTest} has printed chances. */
 class OddsTest {
     private static final List<LikelihoodRatio> RATIOS =
             Tables.shipped().reasoning().ratios();
 
     private static LikelihoodRatio ratio(String id) {
         return RATIOS.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
-    }
-
-    /** Casscells 1978, printed: 1 in 1000 and a ratio of 20 give 2 per cent. */
-    @Test
-    void aRareDiseaseAndAGoodTestGiveTwoInAHundred() {
-        assertThat(Odds.after(0.001, Odds.positive(1, 0.95))).isEqualTo(0.02, within(0.001));
     }
 
     /** A common teaching example, from memory, printed as 7.8 per cent: 1 per cent, sensitivity 80, false alarms 9.6. */
