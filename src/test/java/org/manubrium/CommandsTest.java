@@ -98,6 +98,43 @@ class CommandsTest {
         assertThat(reading("hip-flexion", "left", "")).isEqualTo("5");
     }
 
+    /**
+     * All roots below the cone: flaccid legs, saddle loss, knee and ankle reflexes lost, anal reflex lost, plantars not
+     * extensor; the belly and what lies above are spared (Dawodu 2018, cauda equina and conus, table 1).
+     */
+    @Test
+    void examineReadsACaudaEquinaSaidWithoutSegmentOrSide() throws IOException {
+        assertThat(run("examine", patient("cauda equina", 1, "6 weeks"))).isEqualTo(ExitCode.DONE);
+
+        for (String side : List.of("right", "left")) {
+            for (String lost : List.of("ankle-reflex", "knee-reflex", "ankle-dorsiflexion", "knee-extension")) {
+                assertThat(reading(lost, side, "")).as(lost + side).isEqualTo("0");
+            }
+            assertThat(reading("pin", side, "s4-5-perianal")).isEqualTo("0");
+            assertThat(reading("plantar-response", side, "")).isNotEqualTo("extensor");
+            assertThat(found("pin", side, "t10-navel").path("normal").asBoolean())
+                    .isTrue();
+            assertThat(found("triceps-reflex", side, "").path("normal").asBoolean())
+                    .isTrue();
+        }
+        assertThat(found("rectum-grip", "none", "").path("normal").asBoolean()).isFalse();
+        assertThat(found("anal-wink", "none", "").path("normal").asBoolean()).isFalse();
+    }
+
+    /** The level decides whether the knee reflex goes (knee L2-L4, ankle S1: McGee 4th ed. ch. 63). */
+    @Test
+    void aCaudaEquinaOfTheLowerRootsKeepsTheKneeReflexAndAOneSidedOneTheOtherLeg() throws IOException {
+        run("examine", patient("cauda equina L5-S5", 1, "6 weeks"), "knee-reflex", "ankle-reflex");
+        assertThat(found("knee-reflex", "left", "").path("normal").asBoolean()).isTrue();
+        assertThat(reading("ankle-reflex", "left", "")).isEqualTo("0");
+
+        run("examine", patient("cauda equina left", 1, "6 weeks"), "knee-reflex", "ankle-reflex");
+        assertThat(reading("knee-reflex", "left", "")).isEqualTo("0");
+        assertThat(found("knee-reflex", "right", "").path("normal").asBoolean()).isTrue();
+        assertThat(found("ankle-reflex", "right", "").path("normal").asBoolean())
+                .isTrue();
+    }
+
     @Test
     void examineTakesManoeuvresWithASideAndPrintsTheAgreedKeys() throws IOException {
         String file = patient("root C7 left", 0.8, "6 weeks");

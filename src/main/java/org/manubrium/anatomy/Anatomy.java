@@ -50,7 +50,8 @@ public final class Anatomy {
         this.points = by(tables.points(), SkinPoint::id);
         this.modalities = by(tables.modalities(), Modality::id);
         this.roots = tables.rootShares().stream().collect(Collectors.groupingBy(RootShare::owner));
-        this.reader = new SiteReader(structures, by(tables.regions(), r -> (r.name() + " " + r.extent()).trim()));
+        this.reader = new SiteReader(
+                structures, by(tables.regions(), r -> (r.name() + " " + r.extent()).trim()), tables.siteNames());
         this.tracts = new Tracts(tables.tractSteps());
     }
 

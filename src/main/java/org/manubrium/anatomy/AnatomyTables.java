@@ -7,6 +7,7 @@ import java.util.Map;
 public record AnatomyTables(
         List<Structure> structures,
         List<Region> regions,
+        List<SiteName> siteNames,
         List<TractStep> tractSteps,
         List<Station> stations,
         Map<Segment, String> trunks,

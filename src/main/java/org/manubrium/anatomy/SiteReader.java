@@ -2,117 +2,119 @@ package org.manubrium.anatomy;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a site as a clinician says it, and lists the single structures on which a lesion there lies. */
 final class SiteReader {
-    private static final Pattern SEGMENTS =
-            Pattern.compile("\\b([CTLS]\\d{1,2})(?:\\s*[-–]\\s*([CTLS]?\\d{1,2}))?\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern LEVEL = Pattern.compile("\\s+(?:at|in)\\s+(?:the\\s+)?(.+)$");
-    private static final Pattern HALF = Pattern.compile("\\b(right|left)\\s+half\\b");
-    private static final Pattern SIDE = Pattern.compile("\\b(right|left|both sides|both|bilateral)\\b");
-
     private final Map<String, Structure> structures;
     private final Map<String, Region> regions;
+    private final Map<String, List<SiteName>> names;
+    private final SiteHints hints;
 
-    SiteReader(Map<String, Structure> structures, Map<String, Region> regions) {
+    SiteReader(Map<String, Structure> structures, Map<String, Region> regions, List<SiteName> names) {
         this.structures = structures;
         this.regions = regions;
-    }
-
-    /** The single structures named by the text, each with the share of the loss that reaches it. */
-    List<Share> read(String text) {
-        Words words = words(text);
-        Region region = regions.get(words.name);
-        if (region != null) {
-            return inRegion(region, words, text);
-        }
-        Structure structure = structures.get(words.name);
-        if (structure == null) {
-            throw new UnknownSite("no structure is called \"" + words.name + "\" in \"" + text + "\": expected for "
-                    + "example \"root C7 left\", \"spinal cord T8 right half\" or \"ulnar nerve left at elbow\"");
-        }
-        return inStructure(structure, words, text);
+        this.names = names.stream().collect(Collectors.groupingBy(SiteName::said));
+        this.hints = new SiteHints(structures.values(), regions.keySet());
     }
 
     /** One structure and how much of the loss said of the whole reaches it. */
     record Share(Site site, double share) {}
 
-    private record Words(String name, List<Segment> segments, List<Side> sides, Optional<String> level) {}
-
-    private static Words words(String text) {
-        String rest = text.trim().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-        Optional<String> level = Optional.empty();
-        Matcher atLevel = LEVEL.matcher(rest);
-        if (atLevel.find()) {
-            level = Optional.of(atLevel.group(1).trim());
-            rest = rest.substring(0, atLevel.start());
-        }
-        List<Side> sides = new ArrayList<>();
-        Matcher half = HALF.matcher(rest);
-        if (half.find()) {
-            sides.add(Side.of(half.group(1)).orElseThrow());
-            rest = half.replaceFirst("half");
-        }
-        Matcher side = SIDE.matcher(rest);
-        if (side.find()) {
-            sides.addAll(Side.of(side.group(1)).map(List::of).orElse(List.of(Side.RIGHT, Side.LEFT)));
-            rest = side.replaceFirst("");
-        }
-        List<Segment> segments = new ArrayList<>();
-        Matcher found = SEGMENTS.matcher(rest);
-        if (found.find()) {
-            segments.addAll(range(found.group(1), found.group(2), text));
-            rest = found.replaceFirst("");
-        }
-        return new Words(rest.trim().replaceAll("\\s+", " "), segments, sides, level);
+    /** The single structures named by the text, each with the share of the loss that reaches it. */
+    List<Share> read(String text) {
+        SiteWords words = SiteWords.of(text);
+        boolean bareRoot = words.name().isEmpty() && !words.segments().isEmpty();
+        return meant(bareRoot ? words.called("root") : words).stream()
+                .flatMap(one -> one(one, text).stream())
+                .toList();
     }
 
-    private static List<Segment> range(String first, @org.jspecify.annotations.Nullable String last, String text) {
-        String end = last == null ? first : last;
-        String lastName = Character.isDigit(end.charAt(0)) ? first.charAt(0) + end : end;
-        Segment from = Segment.of(first).orElseThrow(() -> noSegment(first, text));
-        Segment to = Segment.of(lastName).orElseThrow(() -> noSegment(lastName, text));
-        if (from.to(to).isEmpty()) {
-            throw new UnknownSite("\"" + text + "\" names segments upwards: write the upper one first");
+    /** What the words stand for by another name; the words themselves if they have none. */
+    private List<SiteWords> meant(SiteWords words) {
+        Optional<String> ofLevel =
+                words.level().map(level -> words.name() + " at " + level).filter(names::containsKey);
+        List<SiteName> others = names.getOrDefault(ofLevel.orElse(words.name()), List.of());
+        if (others.isEmpty()) {
+            return List.of(known(words));
         }
-        return from.to(to);
+        return others.stream()
+                .flatMap(other -> {
+                    SiteWords next = words.meaning(other, ofLevel.isPresent());
+                    boolean settled = next.name().equals(words.name());
+                    return (settled ? List.of(known(next)) : meant(next)).stream();
+                })
+                .toList();
     }
 
-    private static UnknownSite noSegment(String name, String text) {
-        return new UnknownSite(
-                "there is no segment " + name.toUpperCase(Locale.ROOT) + " in \"" + text + "\": expected C1 to S5");
+    /** The words with a name that the tables hold, where a plural, a level without "at" or a half is all that differs. */
+    private SiteWords known(SiteWords words) {
+        String name = words.name();
+        if (holds(name)) {
+            boolean half = !words.sides().isEmpty() && takesNoSide(name) && regions.containsKey(name + " half");
+            return half ? words.called(name + " half") : words;
+        }
+        if (name.endsWith("s") && holds(name.substring(0, name.length() - 1))) {
+            return words.called(name.substring(0, name.length() - 1));
+        }
+        return structures.values().stream()
+                .filter(s -> name.startsWith(s.name() + " "))
+                .filter(s -> s.levels().contains(name.substring(s.name().length() + 1)))
+                .findFirst()
+                .map(s -> words.at(s.name(), name.substring(s.name().length() + 1)))
+                .orElse(words);
     }
 
-    private List<Share> inStructure(Structure structure, Words words, String text) {
+    private boolean holds(String name) {
+        return regions.containsKey(name) || structures.containsKey(name);
+    }
+
+    private boolean takesNoSide(String name) {
+        Region region = regions.get(name);
+        return region != null && !region.sided();
+    }
+
+    private List<Share> one(SiteWords words, String text) {
+        Region region = regions.get(words.name());
+        if (region != null) {
+            return inRegion(region, words, text);
+        }
+        Structure structure = structures.get(words.name());
+        if (structure == null) {
+            throw new UnknownSite("no structure is called \"" + words.name() + "\" in \"" + text + "\""
+                    + hints.near(words.name()) + ": expected for "
+                    + "example \"root C7 left\", \"spinal cord T8 right half\" or \"ulnar nerve left at elbow\"");
+        }
+        return inStructure(structure, words, text);
+    }
+
+    private List<Share> inStructure(Structure structure, SiteWords words, String text) {
         check(structure.name(), structure.segments(), structure.sided(), words, text);
-        words.level.filter(l -> !structure.levels().contains(l)).ifPresent(l -> {
+        words.level().filter(l -> !structure.levels().contains(l)).ifPresent(l -> {
             throw new UnknownSite(
                     "the " + structure.name() + " has no level \"" + l + "\" in \"" + text + "\": expected "
                             + (structure.levels().isEmpty() ? "none" : String.join(", ", structure.levels())));
         });
         List<Share> found = new ArrayList<>();
-        for (Side side : structure.sided() ? words.sides : List.of(Side.NONE)) {
-            for (Optional<Segment> segment : optional(words.segments)) {
-                found.add(new Share(new Site(structure.name(), segment, side, words.level), 1));
+        for (Side side : structure.sided() ? words.sides() : List.of(Side.NONE)) {
+            for (Optional<Segment> segment : optional(words.segments())) {
+                found.add(new Share(new Site(structure.name(), segment, side, words.level()), 1));
             }
         }
         return found;
     }
 
-    private List<Share> inRegion(Region region, Words words, String text) {
+    private List<Share> inRegion(Region region, SiteWords words, String text) {
         check(region.name(), region.segments(), region.sided(), words, text);
-        words.level.ifPresent(l -> {
+        words.level().ifPresent(l -> {
             throw new UnknownSite(
-                    "the " + words.name + " has no level \"" + l + "\" in \"" + text + "\": expected none");
+                    "the " + words.name() + " has no level \"" + l + "\" in \"" + text + "\": expected none");
         });
         List<Share> found = new ArrayList<>();
-        for (Side side : region.sided() ? words.sides : List.of(Side.NONE)) {
-            for (Optional<Segment> segment : optional(words.segments)) {
+        for (Side side : region.sided() ? words.sides() : List.of(Side.NONE)) {
+            for (Optional<Segment> segment : optional(words.segments())) {
                 region.parts().forEach(part -> found.addAll(shares(part, side, segment)));
             }
         }
@@ -138,17 +140,17 @@ final class SiteReader {
                 : segments.stream().map(Optional::of).toList();
     }
 
-    private static void check(String name, boolean segments, boolean sided, Words words, String text) {
-        if (segments && words.segments.isEmpty()) {
+    private static void check(String name, boolean segments, boolean sided, SiteWords words, String text) {
+        if (segments && words.segments().isEmpty()) {
             throw new UnknownSite("\"" + text + "\" names no segment: expected for example \"" + name + " C7\"");
         }
-        if (!segments && !words.segments.isEmpty()) {
+        if (!segments && !words.segments().isEmpty()) {
             throw new UnknownSite("the " + name + " in \"" + text + "\" is not said with a segment");
         }
-        if (sided && words.sides.isEmpty()) {
+        if (sided && words.sides().isEmpty()) {
             throw new UnknownSite("\"" + text + "\" names no side: expected right, left or both");
         }
-        if (!sided && !words.sides.isEmpty()) {
+        if (!sided && !words.sides().isEmpty()) {
             throw new UnknownSite("the " + name + " in \"" + text + "\" lies in the midline and takes no side");
         }
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.manubrium.anatomy.Region;
+import org.manubrium.anatomy.Segment;
+import org.manubrium.anatomy.SiteName;
 import org.manubrium.anatomy.Structure;
 import org.manubrium.cli.Vocabulary.Cited;
 import org.manubrium.examination.Manoeuvre;
@@ -83,7 +85,17 @@ public final class VocabularyCommands {
         ArrayNode array = Json.array();
         cited.reference().anatomy().tables().structures().forEach(s -> array.add(structure(cited, s)));
         cited.reference().anatomy().tables().regions().forEach(r -> array.add(region(cited, r)));
+        cited.reference().anatomy().tables().siteNames().forEach(n -> array.add(otherName(cited, n)));
         return array;
+    }
+
+    /** What is said in other words; the segments are those meant when none are said. */
+    private static ObjectNode otherName(Cited cited, SiteName n) {
+        ObjectNode entry = Json.object()
+                .put("site", n.said())
+                .put("means", n.meant() + n.level().map(level -> " at " + level).orElse(""));
+        entry.set("segments", Json.texts(n.segments().stream().map(Segment::name).toList()));
+        return cited.cite(entry, n.source(), n.confidence());
     }
 
     private static ObjectNode structure(Cited cited, Structure s) {

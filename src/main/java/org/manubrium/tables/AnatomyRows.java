@@ -17,6 +17,9 @@ import org.manubrium.anatomy.Region;
 import org.manubrium.anatomy.Relation;
 import org.manubrium.anatomy.RootShare;
 import org.manubrium.anatomy.Segment;
+import org.manubrium.anatomy.SegmentSet;
+import org.manubrium.anatomy.Side;
+import org.manubrium.anatomy.SiteName;
 import org.manubrium.anatomy.SkinPoint;
 import org.manubrium.anatomy.Station;
 import org.manubrium.anatomy.Structure;
@@ -34,6 +37,7 @@ final class AnatomyRows {
         return new AnatomyTables(
                 files.rows("structures", AnatomyRows::structure),
                 regions(),
+                files.rows("site_names", AnatomyRows::siteName),
                 files.rows("tract_steps", AnatomyRows::tractStep),
                 files.rows("stations", AnatomyRows::station),
                 trunks(),
@@ -61,6 +65,23 @@ final class AnatomyRows {
                 r.word("division"),
                 r.word("source"),
                 r.word("confidence"));
+    }
+
+    private static SiteName siteName(Row r) {
+        return new SiteName(
+                r.word("said"),
+                r.word("meant"),
+                r.text("segments").isEmpty() ? List.of() : segments(r),
+                r.maybe("level"),
+                r.text("sides").equals("both") ? List.of(Side.RIGHT, Side.LEFT) : List.of(),
+                r.word("source"),
+                r.word("confidence"));
+    }
+
+    private static List<Segment> segments(Row r) {
+        return SegmentSet.parse(r.text("segments"))
+                .map(set -> List.copyOf(set.segments()))
+                .orElseThrow(() -> r.bad("segments: expected for example L2-S5"));
     }
 
     private record PartRow(String region, String extent, boolean segments, boolean sided, Region.Part part) {}

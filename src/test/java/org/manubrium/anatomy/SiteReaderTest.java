@@ -39,7 +39,20 @@ class SiteReaderTest {
                 "radial nerve left|radial nerve left",
                 "anterior commissure C6|anterior commissure C6",
                 "spinal cord T8 posterior|dorsal column T8 right; dorsal column T8 left",
-                "spinal cord T8-9 central|anterior commissure T8; anterior commissure T9"
+                "spinal cord T8-9 central|anterior commissure T8; anterior commissure T9",
+                "spinal cord T8 to T9 central|anterior commissure T8; anterior commissure T9",
+                "C7 left|root C7 left",
+                "root C6 and C7 left|root C6 left; root C7 left",
+                "root C6, C7 on the left|root C6 left; root C7 left",
+                "radial nerve at spiral groove left|radial nerve left at spiral groove",
+                "left-sided radial nerve axilla|radial nerve left at axilla",
+                "the left radial nerve in the axilla|radial nerve left at axilla",
+                "both optic nerves|optic nerve right; optic nerve left",
+                "musculospiral nerve left at the humerus|radial nerve left at spiral groove",
+                "cone|anterior commissure T8; anterior commissure T9",
+                "cone C6|anterior commissure C6",
+                "arm|brachial plexus right; brachial plexus left; radial nerve right; radial nerve left",
+                "arm left|brachial plexus left; radial nerve left"
             })
     void sitesAreReadAsAClinicianSaysThem(String text, String sites) {
         assertThat(read(text)).isEqualTo(sites);
@@ -47,6 +60,7 @@ class SiteReaderTest {
 
     @Test
     void halfACordIsEveryTractOfThatSide() {
+        assertThat(read("left half of the spinal cord at T8")).isEqualTo(read("spinal cord T8 left half"));
         assertThat(read("spinal cord T8 right half"))
                 .isEqualTo("lateral corticospinal tract T8 right; dorsal column T8 right; spinothalamic tract T8 right;"
                         + " dorsal horn T8 right");
@@ -76,6 +90,9 @@ class SiteReaderTest {
                 "optic nerve left at chiasm|the optic nerve has no level \"chiasm\" in \"optic nerve left at chiasm\":"
                         + " expected none",
                 "spinal cord T8 right half at elbow|the spinal cord half has no level \"elbow\"",
+                "optic left|did you mean \"optic nerve\"?",
+                "plexus left|did you mean \"brachial plexus\"?",
+                "spiral groove left|did you mean \"radial nerve at spiral groove\"?",
                 "spinal cord T8|no structure is called \"spinal cord\""
             })
     void aTextThatNamesNoSiteSaysWhatWasExpected(String text, String message) {

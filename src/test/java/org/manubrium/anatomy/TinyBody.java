@@ -21,6 +21,7 @@ final class TinyBody {
         return new AnatomyTables(
                 structures(),
                 regions(),
+                names(),
                 tracts(),
                 stations,
                 Map.of(Segment.C6, "upper trunk", Segment.C7, "middle trunk"),
@@ -89,6 +90,18 @@ final class TinyBody {
                         true,
                         false,
                         parts(List.of("anterior commissure"), Relation.NONE, 1)));
+    }
+
+    private static List<SiteName> names() {
+        Optional<String> none = Optional.empty();
+        return List.of(
+                new SiteName("cord", "spinal cord", List.of(), none, List.of(), S, S),
+                new SiteName("cone", "spinal cord central", Segment.T8.to(Segment.T9), none, List.of(), S, S),
+                new SiteName("musculospiral nerve", "radial nerve", List.of(), none, List.of(), S, S),
+                new SiteName(
+                        "radial nerve at humerus", "radial nerve", List.of(), text("spiral groove"), List.of(), S, S),
+                new SiteName("arm", "brachial plexus", List.of(), none, List.of(Side.RIGHT, Side.LEFT), S, S),
+                new SiteName("arm", "radial nerve", List.of(), none, List.of(Side.RIGHT, Side.LEFT), S, S));
     }
 
     private static List<Region.Part> parts(List<String> structures, Relation side, double share) {

@@ -106,6 +106,7 @@ class ShippedAnatomyTest {
         return new AnatomyTables(
                 TABLES.structures(),
                 TABLES.regions(),
+                TABLES.siteNames(),
                 steps,
                 stations,
                 TABLES.trunks(),
