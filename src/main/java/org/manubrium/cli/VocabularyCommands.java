@@ -94,7 +94,8 @@ public final class VocabularyCommands {
         ObjectNode entry = Json.object()
                 .put("site", n.said())
                 .put("means", n.meant() + n.level().map(level -> " at " + level).orElse(""));
-        entry.set("segments", Json.texts(n.segments().stream().map(Segment::name).toList()));
+        entry.set(
+                "segments", Json.texts(n.segments().stream().map(Segment::name).toList()));
         return cited.cite(entry, n.source(), n.confidence());
     }
 
