@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Kept;
 import org.manubrium.anatomy.Lesion;
@@ -20,14 +22,22 @@ public final class Body {
     private final List<Ailment> ailments;
     private final Map<String, List<Held>> byStructure = new HashMap<>();
     private final Consumer<String> asked;
+    private final boolean watched;
+    private final Map<Object, Object> worked = new ConcurrentHashMap<>();
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
-        this(anatomy, physiology, person, ailments, id -> {});
+        this(anatomy, physiology, person, ailments, id -> {}, false);
     }
 
     private Body(
-            Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments, Consumer<String> asked) {
+            Anatomy anatomy,
+            Physiology physiology,
+            Person person,
+            List<Ailment> ailments,
+            Consumer<String> asked,
+            boolean watched) {
         this.asked = asked;
+        this.watched = watched;
         this.anatomy = anatomy;
         this.physiology = physiology;
         this.person = person;
@@ -67,17 +77,42 @@ public final class Body {
 
     /** The same body, which tells of each quantity that is asked of it. */
     public Body watched(Consumer<String> told) {
-        return new Body(anatomy, physiology, person, ailments, told);
+        return new Body(anatomy, physiology, person, ailments, told, true);
+    }
+
+    /**
+     * What follows from this body alone, worked out once and kept with it.
+     *
+     * @param key what is worked out, with all that it depends on besides the body; of a type of its own
+     */
+    public <T> T once(Object key, Class<T> type, Supplier<T> work) {
+        if (watched) {
+            return work.get();
+        }
+        Object known = worked.get(key);
+        if (known == null) {
+            T found = work.get();
+            worked.put(key, found);
+            return found;
+        }
+        return type.cast(known);
+    }
+
+    /** The same person with some of the ailments. */
+    private record Only(List<Ailment> ailments) {}
+
+    private Body only(List<Ailment> some) {
+        return once(new Only(some), Body.class, () -> with(some));
     }
 
     /** The same person in health. */
     public Body healthy() {
-        return with(List.of());
+        return only(List.of());
     }
 
     /** The same body without one of its ailments. */
     public Body without(Ailment ailment) {
-        return with(ailments.stream().filter(a -> !a.equals(ailment)).toList());
+        return only(ailments.stream().filter(a -> !a.equals(ailment)).toList());
     }
 
     /** Right and left exchanged, in the lesions and in the natural variation. */

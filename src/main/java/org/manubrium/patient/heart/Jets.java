@@ -18,7 +18,15 @@ import java.util.List;
 /** Every jet of a heart, the silent ones too. */
 public record Jets(Heart heart) {
 
-    public List<Jet> all() {
+    private record All(List<Jet> jets) {}
+
+    public static List<Jet> of(Heart heart) {
+        return heart.body()
+                .once(heart, All.class, () -> new All(new Jets(heart).all()))
+                .jets();
+    }
+
+    private List<Jet> all() {
         return List.of(
                 aorticOut(),
                 outflow(),

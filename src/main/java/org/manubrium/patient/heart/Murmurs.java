@@ -12,7 +12,10 @@ public record Murmurs(Stethoscope stethoscope, List<Heard> all) {
     public record Heard(Jet jet, double level) {}
 
     public static Murmurs through(Stethoscope stethoscope) {
-        return through(stethoscope, new Jets(stethoscope.heart()).all());
+        return stethoscope
+                .heart()
+                .body()
+                .once(stethoscope, Murmurs.class, () -> through(stethoscope, Jets.of(stethoscope.heart())));
     }
 
     /** @param jets those of the stethoscope's heart that are listened for */

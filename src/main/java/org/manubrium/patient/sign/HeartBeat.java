@@ -36,7 +36,7 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
         ExtraSounds extra = new ExtraSounds(heart());
         extra.low().forEach(thud -> put(into.low(), thud));
         extra.sharp().forEach(thud -> put(into.sharp(), thud));
-        new Jets(heart()).all().forEach(jet -> noise(into, jet));
+        Jets.of(heart()).forEach(jet -> noise(into, jet));
         scratch(into.scratch());
     }
 

@@ -41,7 +41,7 @@ public final class Meanings {
             return meaning(NORMAL, List.of(), List.of());
         }
         List<Ailment> guilty = body.ailments().stream()
-                .filter(ailment -> changes(reader.find(body.without(ailment), manoeuvre, probe), finding, manoeuvre))
+                .filter(ailment -> changes(Signs.found(reader, body.without(ailment), manoeuvre, probe), finding, manoeuvre))
                 .toList();
         List<Strand> strands = reader.strands(body, manoeuvre, probe);
         Set<String> quantities = reader.quantities(body, manoeuvre, probe);
@@ -51,7 +51,7 @@ public final class Meanings {
         if (!blamed.isEmpty() && blamed.stream().allMatch(Ailment::old)) {
             return meaning(OLD, names, sites(all));
         }
-        Finding healthy = reader.find(body.healthy(), manoeuvre, probe);
+        Finding healthy = Signs.found(reader, body.healthy(), manoeuvre, probe);
         List<Hurt> owed = new Mending(body, manoeuvre, probe, reader, finding, healthy).owed(all);
         return meaning(term(owed, direction(finding, healthy)), names, sites(owed));
     }

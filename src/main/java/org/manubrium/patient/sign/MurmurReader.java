@@ -11,8 +11,6 @@ import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Probe;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
-import org.manubrium.patient.heart.Jet;
-import org.manubrium.patient.heart.Jets;
 import org.manubrium.patient.heart.Murmurs;
 import org.manubrium.patient.heart.Stethoscope;
 
@@ -64,11 +62,10 @@ final class MurmurReader extends HeartReader {
     /** Where it is loudest of some areas, through the chest piece that shows it best. */
     private static Murmurs best(List<String> areas, Body body, Manoeuvre manoeuvre, Probe probe) {
         Stethoscope first = stethoscope(heart(body, probe), areas.get(0), manoeuvre, probe);
-        List<Jet> jets = new Jets(first.heart()).all();
         return areas.stream()
                 .flatMap(area -> Stream.of("diaphragm", "bell")
                         .map(piece -> new Stethoscope(first.heart(), area, piece, first.position(), first.heldOut())))
-                .map(stethoscope -> Murmurs.through(stethoscope, jets))
+                .map(Murmurs::through)
                 .max(Comparator.comparingDouble(Murmurs::level))
                 .orElseThrow();
     }

@@ -74,11 +74,10 @@ final class MurmurResponseReader extends HeartReader {
 
     /** How loud and how long the same jet is now, in one number of dB. */
     private static double amount(Stethoscope stethoscope, Jet loudest) {
-        Jet now = new Jets(stethoscope.heart())
-                .all().stream()
-                        .filter(jet -> jet.kind() == loudest.kind())
-                        .findFirst()
-                        .orElseThrow();
+        Jet now = Jets.of(stethoscope.heart()).stream()
+                .filter(jet -> jet.kind() == loudest.kind())
+                .findFirst()
+                .orElseThrow();
         return stethoscope.hears(now) + 20 * Math.log10(now.length());
     }
 

@@ -14,8 +14,12 @@ record PupilJudge(Physiology numbers, Eyes eyes, PupilPlan plan, PupilTrace trac
     static final String PROMPT = "prompt";
 
     static PupilJudge of(Body body, Manoeuvre manoeuvre, Probe probe) {
-        Eyes eyes = Eyes.of(body);
         PupilPlan plan = PupilPlan.of(body.physiology(), manoeuvre, probe);
+        return body.once(plan, PupilJudge.class, () -> of(body, plan));
+    }
+
+    private static PupilJudge of(Body body, PupilPlan plan) {
+        Eyes eyes = Eyes.of(body);
         return new PupilJudge(body.physiology(), eyes, plan, PupilTrace.run(body, eyes, plan.before(), plan.spells()));
     }
 

@@ -41,7 +41,12 @@ public final class Signs {
     /** What is truly there, without a word on what it means. */
     public Finding finding(Body body, Probe probe) {
         Manoeuvre manoeuvre = manoeuvre(probe.item());
-        return reader(manoeuvre).find(body, manoeuvre, probe);
+        return found(reader(manoeuvre), body, manoeuvre, probe);
+    }
+
+    /** What a reader finds, read once in one body. */
+    static Finding found(SignReader reader, Body body, Manoeuvre manoeuvre, Probe probe) {
+        return body.once(probe, Finding.class, () -> reader.find(body, manoeuvre, probe));
     }
 
     /** What the examiner is given. */
@@ -73,7 +78,7 @@ public final class Signs {
     public Sign sign(Body body, Probe probe) {
         Manoeuvre manoeuvre = manoeuvre(probe.item());
         SignReader reader = reader(manoeuvre);
-        Finding finding = reader.find(body, manoeuvre, probe);
+        Finding finding = found(reader, body, manoeuvre, probe);
         boolean normal = reader.normal(body, manoeuvre, probe, finding);
         return new Sign(
                 probe.item(),
