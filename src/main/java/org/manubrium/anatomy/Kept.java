@@ -1,13 +1,12 @@
 package org.manubrium.anatomy;
 
 import java.util.List;
-import java.util.Set;
 
 /** What still passes, 0..1. */
 @FunctionalInterface
 public interface Kept {
-    /** Whether anything is lost in one of these structures; where nothing is, all passes. */
-    default boolean touches(Set<String> structures) {
+    /** Whether anything may be lost here; where nothing is, all passes. */
+    default boolean touches(Footprint footprint) {
         return true;
     }
 

@@ -26,6 +26,13 @@ public sealed interface Pathway {
     /** The names of all structures on the way. */
     Set<String> structures();
 
+    /** Where it runs. */
+    Footprint footprint();
+
+    private static Footprint footprint(Stream<Pathway> parts) {
+        return parts.map(Pathway::footprint).reduce(Footprint.NOWHERE, Footprint::and);
+    }
+
     /** Whether a lesion said to lie here lies on the way. */
     default boolean passes(Site lesion) {
         return structures().contains(lesion.structure()) && sites().stream().anyMatch(lesion::covers);
@@ -51,7 +58,7 @@ public sealed interface Pathway {
 
     /** A tract from one segment to the next; the sites share their structure and side. */
     static Pathway stretch(List<Site> sites) {
-        return sites.size() == 1 ? at(sites.get(0)) : new Stretch(List.copyOf(sites));
+        return sites.size() == 1 ? at(sites.get(0)) : new Stretch(sites);
     }
 
     static Pathway parallel(List<Branch> branches) {
@@ -59,10 +66,14 @@ public sealed interface Pathway {
     }
 
     /** A single site. */
-    record At(Site site) implements Pathway {
+    record At(Site site, Footprint footprint) implements Pathway {
+        public At(Site site) {
+            this(site, Footprint.of(site));
+        }
+
         @Override
         public double conduction(Kept kept) {
-            return kept.at(site);
+            return kept.touches(footprint) ? kept.at(site) : 1;
         }
 
         @Override
@@ -77,10 +88,16 @@ public sealed interface Pathway {
     }
 
     /** A tract through several segments; an empty stretch passes everything. */
-    record Stretch(List<Site> sitesPassed) implements Pathway {
+    record Stretch(List<Site> sitesPassed, Footprint footprint) implements Pathway {
+        public Stretch(List<Site> sitesPassed) {
+            this(
+                    List.copyOf(sitesPassed),
+                    sitesPassed.stream().map(Footprint::of).reduce(Footprint.NOWHERE, Footprint::and));
+        }
+
         @Override
         public double conduction(Kept kept) {
-            return kept.along(sitesPassed);
+            return kept.touches(footprint) ? kept.along(sitesPassed) : 1;
         }
 
         @Override
@@ -95,14 +112,14 @@ public sealed interface Pathway {
     }
 
     /** One after the other; an empty series passes everything. */
-    record Series(List<Pathway> parts, Set<String> structures) implements Pathway {
+    record Series(List<Pathway> parts, Set<String> structures, Footprint footprint) implements Pathway {
         public Series(List<Pathway> parts) {
-            this(List.copyOf(parts), Pathway.structures(parts.stream()));
+            this(List.copyOf(parts), Pathway.structures(parts.stream()), Pathway.footprint(parts.stream()));
         }
 
         @Override
         public double conduction(Kept kept) {
-            if (!kept.touches(structures)) {
+            if (!kept.touches(footprint)) {
                 return 1;
             }
             double passed = 1;
@@ -119,12 +136,15 @@ public sealed interface Pathway {
     }
 
     /** Side by side; the weights sum to 1. */
-    record Parallel(List<Branch> branches, Set<String> structures) implements Pathway {
+    record Parallel(List<Branch> branches, Set<String> structures, Footprint footprint) implements Pathway {
         /** Tabled weights add up to 1 but for the last digit; what loses nothing passes everything. */
         private static final double ROUNDING = 1e-12;
 
         public Parallel(List<Branch> branches) {
-            this(List.copyOf(branches), Pathway.structures(branches.stream().map(Branch::path)));
+            this(
+                    List.copyOf(branches),
+                    Pathway.structures(branches.stream().map(Branch::path)),
+                    Pathway.footprint(branches.stream().map(Branch::path)));
         }
 
         public Parallel {
@@ -139,7 +159,7 @@ public sealed interface Pathway {
 
         @Override
         public double conduction(Kept kept) {
-            if (!kept.touches(structures)) {
+            if (!kept.touches(footprint)) {
                 return 1;
             }
             double passed = 0;

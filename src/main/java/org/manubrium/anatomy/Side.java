@@ -9,6 +9,8 @@ public enum Side {
     LEFT,
     NONE;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     public Side opposite() {
         return switch (this) {
             case RIGHT -> LEFT;
@@ -19,7 +21,7 @@ public enum Side {
 
     /** The word on pages and in files: right, left or none. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     public static Optional<Side> of(String word) {

@@ -3,15 +3,15 @@ package org.manubrium.casefile;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import org.manubrium.examination.Item;
+import org.manubrium.examination.Examination;
+import org.manubrium.examination.Manoeuvre;
+import org.manubrium.examination.Probe;
 import org.manubrium.examination.Reading;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Condition;
-import org.manubrium.patient.Sign;
+import org.manubrium.patient.sign.Signs;
 import org.manubrium.tables.Reference;
 
 /** Checks that need the whole case: what the texts give away, and whether the differential can be decided. */
@@ -82,10 +82,9 @@ final class CaseChecks {
 
     /** Every rival must show something else than the truth does, somewhere. */
     private void separable(List<Placed<ConditionUse>> differential, Truth truth) {
-        Map<Item, Reading> shown = readings(truth.body());
         for (Placed<ConditionUse> rival : differential) {
             boolean rivals = !truth.holds(rival.thing());
-            if (rivals && readings(read.body(reference, rival.thing())).equals(shown)) {
+            if (rivals && !differ(truth.body(), read.body(reference, rival.thing()))) {
                 problems.add(
                         rival.line(),
                         "inseparable",
@@ -96,8 +95,18 @@ final class CaseChecks {
         }
     }
 
-    private Map<Item, Reading> readings(Body body) {
-        return reference.signs().examine(body).stream().collect(Collectors.toMap(Sign::item, Sign::reading));
+    private boolean differ(Body one, Body other) {
+        return reference.signs().examination().manoeuvres().stream().anyMatch(manoeuvre -> differ(one, other, manoeuvre));
+    }
+
+    private boolean differ(Body one, Body other, Manoeuvre manoeuvre) {
+        return Examination.items(manoeuvre).stream()
+                .map(item -> Signs.usual(manoeuvre, item))
+                .anyMatch(probe -> !reading(one, manoeuvre, probe).equals(reading(other, manoeuvre, probe)));
+    }
+
+    private Reading reading(Body body, Manoeuvre manoeuvre, Probe probe) {
+        return reference.signs().reading(manoeuvre, reference.signs().finding(body, probe));
     }
 
     private void accepted(Mapping file) {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.manubrium.anatomy.Anatomy;
+import org.manubrium.anatomy.Footprint;
 import org.manubrium.anatomy.Kept;
 import org.manubrium.anatomy.Lesion;
 import org.manubrium.anatomy.Pathway;
@@ -21,8 +21,10 @@ public final class Body {
     private final Person person;
     private final List<Ailment> ailments;
     private final Map<String, List<Held>> byStructure = new HashMap<>();
+    private final Footprint hurt;
     private final Consumer<String> asked;
     private final boolean watched;
+    private final Map<String, Double> amounts = new ConcurrentHashMap<>();
     private final Map<Object, Object> worked = new ConcurrentHashMap<>();
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
@@ -42,13 +44,16 @@ public final class Body {
         this.physiology = physiology;
         this.person = person;
         this.ailments = List.copyOf(ailments);
+        Footprint everywhere = Footprint.NOWHERE;
         for (int a = 0; a < ailments.size(); a++) {
             for (Lesion lesion : ailments.get(a).lesions()) {
+                everywhere = everywhere.and(Footprint.ofLesion(lesion.site()));
                 byStructure
                         .computeIfAbsent(lesion.site().structure(), s -> new ArrayList<>())
                         .add(new Held(lesion, a));
             }
         }
+        this.hurt = everywhere;
     }
 
     /** A lesion and the number of the ailment it belongs to. */
@@ -161,15 +166,6 @@ public final class Body {
         return passed;
     }
 
-    private boolean touches(Set<String> structures) {
-        for (String hurt : byStructure.keySet()) {
-            if (structures.contains(hurt)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private Kept kept(Phase phase) {
         return new Kept() {
             @Override
@@ -178,8 +174,8 @@ public final class Body {
             }
 
             @Override
-            public boolean touches(Set<String> structures) {
-                return Body.this.touches(structures);
+            public boolean touches(Footprint footprint) {
+                return footprint.meets(hurt);
             }
 
             @Override
@@ -214,8 +210,13 @@ public final class Body {
     /** A quantity in its own unit: normal, the person's own variation, and what the ailments add, within its limits. */
     public double quantity(String id) {
         asked.accept(id);
-        Quantity quantity = physiology.quantity(id);
-        return Math.max(quantity.least(), Math.min(quantity.most(), unbounded(id)));
+        Double known = amounts.get(id);
+        if (known == null) {
+            Quantity quantity = physiology.quantity(id);
+            known = Math.max(quantity.least(), Math.min(quantity.most(), unbounded(id)));
+            amounts.put(id, known);
+        }
+        return known;
     }
 
     /** A quantity as {@link #quantity}, before its limits are minded. */

@@ -1,6 +1,7 @@
 package org.manubrium.patient;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,6 +14,9 @@ import org.manubrium.anatomy.Lesion;
 public final class Physiology {
     private final Map<String, Quantity> quantities;
     private final Map<String, Constant> constants;
+    /** The same by what stands before the first dot, then by what stands after it. */
+    private final Map<String, Map<String, Constant>> families = new HashMap<>();
+
     private final Map<String, List<Course>> courses;
     private final Map<String, List<Saying>> sayings;
     private final Map<String, List<QuantityPart>> parts;
@@ -26,6 +30,10 @@ public final class Physiology {
         this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
         this.parts = parts.stream().collect(Collectors.groupingBy(QuantityPart::whole));
         this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
+        constants.forEach(constant -> {
+            String[] name = constant.name().split("\\.", 2);
+            families.computeIfAbsent(name[0], f -> new HashMap<>()).put(name[name.length - 1], constant);
+        });
         this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
         this.sayings = sayings.stream().collect(Collectors.groupingBy(Saying::about));
     }
@@ -37,6 +45,12 @@ public final class Physiology {
             throw new IllegalArgumentException("no constant is called \"" + name + "\"");
         }
         return constant.amount();
+    }
+
+    /** The amount of a constant by the first part of its name and the rest. */
+    public double constant(String family, String rest) {
+        Constant constant = families.getOrDefault(family, Map.of()).get(rest);
+        return constant == null ? constant(family + "." + rest) : constant.amount();
     }
 
     public Quantity quantity(String id) {

@@ -14,7 +14,7 @@ public record Heart(Body body, Pressures arteries, Load load) {
     }
 
     public double number(String name) {
-        return body.physiology().constant("heart." + name);
+        return body.physiology().constant("heart", name);
     }
 
     /** A share that grows from 0 to 1 between two amounts. */

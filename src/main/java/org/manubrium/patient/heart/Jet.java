@@ -26,17 +26,17 @@ public record Jet(JetKind kind, double level, double gradient, double from, doub
 
     /** The lower edge of its noise, Hz. */
     public double low(Heart heart) {
-        return heart.number("jet." + kind.id() + ".low") * quickness(heart);
+        return heart.number(kind.low()) * quickness(heart);
     }
 
     /** The upper edge of its noise, Hz. */
     public double high(Heart heart) {
-        return heart.number("jet." + kind.id() + ".high") * quickness(heart);
+        return heart.number(kind.high()) * quickness(heart);
     }
 
     /** Blood that is driven harder rushes faster, by the root of the pressure, and sounds higher. */
     private double quickness(Heart heart) {
-        double usual = heart.number("jet." + kind.id() + ".gradient");
+        double usual = heart.number(kind.usual());
         double speed = Math.pow(gradient / usual, 0.25);
         return Math.min(heart.number("jet.highest"), Math.max(heart.number("jet.lowest"), speed));
     }

@@ -45,6 +45,10 @@ public enum JetKind {
 
     private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
+    private final String low = "jet." + id + ".low";
+    private final String high = "jet." + id + ".high";
+    private final String usual = "jet." + id + ".gradient";
+
     JetKind(Timing timing, String... quantities) {
         this.timing = timing;
         this.quantities = Set.of(quantities);
@@ -61,5 +65,20 @@ public enum JetKind {
     /** As it is called in the tables. */
     String id() {
         return id;
+    }
+
+    /** The constant that holds the lower edge of its noise. */
+    String low() {
+        return low;
+    }
+
+    /** The constant that holds the upper edge of its noise. */
+    String high() {
+        return high;
+    }
+
+    /** The constant that holds the pressure that usually drives it. */
+    String usual() {
+        return usual;
     }
 }

@@ -19,6 +19,7 @@ public enum Artery {
     ANTERIOR_TIBIAL(POPLITEAL);
 
     private final Optional<Artery> from;
+    private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
     Artery() {
         this.from = Optional.empty();
@@ -49,7 +50,6 @@ public enum Artery {
 
     /** The quantity that says how much of the pulse is lost across it. */
     String narrow(Side side) {
-        String name = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return "artery." + side.word() + "." + name + ".narrow";
+        return "artery." + side.word() + "." + id + ".narrow";
     }
 }
