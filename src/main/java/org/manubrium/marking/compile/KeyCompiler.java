@@ -32,6 +32,7 @@ public final class KeyCompiler {
     private final List<HarmRule> harms;
     private final String tablesHash;
     private final CaseWeigher weigher;
+    private final KnownPeople people;
 
     public KeyCompiler(
             Signs signs,
@@ -46,13 +47,15 @@ public final class KeyCompiler {
         this.harms = List.copyOf(harms);
         this.tablesHash = tablesHash;
         this.weigher = weigher;
+        this.people = new KnownPeople(signs);
     }
 
     public CompiledKey compile(CaseTruth truth) {
         Rivals rivals = new Rivals(signs, conventions, truth);
         Map<Unit, Necessity> chosen =
                 new Essentials(rivals.names(), rivals.health()).choose(rivals.units(), truth.choices());
-        LineMaker maker = new LineMaker(signs, conventions, meant, truth.body(), rivals.patient());
+        LineMaker maker = new LineMaker(
+                signs, conventions, meant, truth.body(), rivals.patient(), people.like(truth.body()));
         List<KeyLine> lines = new ArrayList<>();
         for (Unit unit : rivals.units()) {
             Manoeuvre manoeuvre =

@@ -29,11 +29,11 @@ final class LineMaker {
     private final Forms forms;
     private final SiteKeys sites;
 
-    LineMaker(Signs signs, Conventions conventions, Meant meant, Body body, Look patient) {
+    LineMaker(Signs signs, Conventions conventions, Meant meant, Body body, Look patient, HealthyPeople people) {
         this.signs = signs;
         this.body = body;
         this.meant = meant;
-        this.readings = new ReadingKeys(signs, body, patient);
+        this.readings = new ReadingKeys(signs, patient, people);
         this.forms = new Forms(conventions, signs, patient, new Look(signs, body.healthy()));
         this.sites = new SiteKeys(body.anatomy());
     }

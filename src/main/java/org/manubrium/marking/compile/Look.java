@@ -1,6 +1,5 @@
 package org.manubrium.marking.compile;
 
-import java.util.HashMap;
 import java.util.Map;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
@@ -9,11 +8,10 @@ import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
 import org.manubrium.patient.sign.Signs;
 
-/** One body under examination; each item done the usual way is looked at once. */
+/** One body under examination. */
 final class Look {
     private final Signs signs;
     private final Body body;
-    private final Map<Item, Finding> seen = new HashMap<>();
 
     Look(Signs signs, Body body) {
         this.signs = signs;
@@ -21,7 +19,7 @@ final class Look {
     }
 
     Finding usual(Manoeuvre manoeuvre, Item item) {
-        return seen.computeIfAbsent(item, i -> signs.finding(body, Signs.usual(manoeuvre, i)));
+        return signs.finding(body, Signs.usual(manoeuvre, item));
     }
 
     Finding with(Item item, String position, Map<String, String> technique) {

@@ -2,16 +2,12 @@ package org.manubrium.marking.compile;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.LongStream;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Level;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Scale;
 import org.manubrium.marking.key.ReadingKey;
-import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
-import org.manubrium.patient.Person;
-import org.manubrium.patient.Variation;
 import org.manubrium.patient.sign.Signs;
 
 /**
@@ -19,23 +15,14 @@ import org.manubrium.patient.sign.Signs;
  * and sex show, from a fixed number of natural variations.
  */
 final class ReadingKeys {
-    private static final int HEALTHY_PEOPLE = 24;
-
     private final Signs signs;
     private final Look patient;
-    private final List<Look> healthy;
+    private final HealthyPeople healthy;
 
-    ReadingKeys(Signs signs, Body body, Look patient) {
+    ReadingKeys(Signs signs, Look patient, HealthyPeople healthy) {
         this.signs = signs;
         this.patient = patient;
-        this.healthy = LongStream.range(0, HEALTHY_PEOPLE)
-                .mapToObj(seed -> new Look(signs, healthy(body, seed)))
-                .toList();
-    }
-
-    private static Body healthy(Body body, long seed) {
-        Person person = body.person().varied(Variation.of(seed));
-        return new Body(body.anatomy(), body.physiology(), person, List.of());
+        this.healthy = healthy;
     }
 
     ReadingKey of(Manoeuvre manoeuvre, Item item) {
@@ -57,16 +44,15 @@ final class ReadingKeys {
         return new ReadingKey.Chosen(
                 code,
                 codes,
-                shown(Finding.Seen.class, manoeuvre, item).stream()
+                shown(Finding.Seen.class, item).stream()
                         .map(Finding.Seen::code)
                         .distinct()
                         .toList());
     }
 
     /** What healthy people show; a sign that some show in another way is left out for these. */
-    private <F extends Finding> List<F> shown(Class<F> kind, Manoeuvre manoeuvre, Item item) {
-        return healthy.stream()
-                .map(look -> look.usual(manoeuvre, item))
+    private <F extends Finding> List<F> shown(Class<F> kind, Item item) {
+        return healthy.shown(item).stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .toList();
@@ -77,7 +63,7 @@ final class ReadingKeys {
     }
 
     private ReadingKey.ScaleKey scale(Scale scale, Manoeuvre manoeuvre, Item item, Finding.Graded graded) {
-        List<Integer> shown = shown(Finding.Graded.class, manoeuvre, item).stream()
+        List<Integer> shown = shown(Finding.Graded.class, item).stream()
                 .map(finding -> rank(scale, finding))
                 .sorted()
                 .toList();
