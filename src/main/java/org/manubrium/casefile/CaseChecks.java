@@ -96,7 +96,8 @@ final class CaseChecks {
     }
 
     private boolean differ(Body one, Body other) {
-        return reference.signs().examination().manoeuvres().stream().anyMatch(manoeuvre -> differ(one, other, manoeuvre));
+        return reference.signs().examination().manoeuvres().stream()
+                .anyMatch(manoeuvre -> differ(one, other, manoeuvre));
     }
 
     private boolean differ(Body one, Body other, Manoeuvre manoeuvre) {

@@ -21,8 +21,7 @@ final class HealthyPeople {
     /** @param body anybody of their age, sex, build and skin */
     HealthyPeople(Signs signs, Body body) {
         for (long seed = 0; seed < MANY; seed++) {
-            Body one = new Body(
-                    body.anatomy(), body.physiology(), body.person().varied(Variation.of(seed)), List.of());
+            Body one = new Body(body.anatomy(), body.physiology(), body.person().varied(Variation.of(seed)), List.of());
             signs.examination().manoeuvres().forEach(manoeuvre -> look(signs, one, manoeuvre));
         }
     }

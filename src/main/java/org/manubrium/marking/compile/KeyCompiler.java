@@ -54,8 +54,8 @@ public final class KeyCompiler {
         Rivals rivals = new Rivals(signs, conventions, truth);
         Map<Unit, Necessity> chosen =
                 new Essentials(rivals.names(), rivals.health()).choose(rivals.units(), truth.choices());
-        LineMaker maker = new LineMaker(
-                signs, conventions, meant, truth.body(), rivals.patient(), people.like(truth.body()));
+        LineMaker maker =
+                new LineMaker(signs, conventions, meant, truth.body(), rivals.patient(), people.like(truth.body()));
         List<KeyLine> lines = new ArrayList<>();
         for (Unit unit : rivals.units()) {
             Manoeuvre manoeuvre =

@@ -13,12 +13,13 @@ final class KnownPeople {
     private static final int MOST = 8;
 
     private final Signs signs;
-    private final Map<Person, HealthyPeople> known = Collections.synchronizedMap(new LinkedHashMap<>(MOST, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Person, HealthyPeople> eldest) {
-            return size() > MOST;
-        }
-    });
+    private final Map<Person, HealthyPeople> known =
+            Collections.synchronizedMap(new LinkedHashMap<>(MOST, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Person, HealthyPeople> eldest) {
+                    return size() > MOST;
+                }
+            });
 
     KnownPeople(Signs signs) {
         this.signs = signs;

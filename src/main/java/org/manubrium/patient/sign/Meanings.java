@@ -41,7 +41,8 @@ public final class Meanings {
             return meaning(NORMAL, List.of(), List.of());
         }
         List<Ailment> guilty = body.ailments().stream()
-                .filter(ailment -> changes(Signs.found(reader, body.without(ailment), manoeuvre, probe), finding, manoeuvre))
+                .filter(ailment ->
+                        changes(Signs.found(reader, body.without(ailment), manoeuvre, probe), finding, manoeuvre))
                 .toList();
         List<Strand> strands = reader.strands(body, manoeuvre, probe);
         Set<String> quantities = reader.quantities(body, manoeuvre, probe);
