@@ -135,6 +135,79 @@ class CommandsTest {
                 .isTrue();
     }
 
+    private boolean normal(String manoeuvre, String side, String place) throws IOException {
+        return found(manoeuvre, side, place).path("normal").asBoolean();
+    }
+
+    /**
+     * A suspended cape: pin and temperature lost over both arms, touch, vibration and position kept, arm reflexes low, legs
+     * spared (spinal cord syndromes notes 2010, read in a secondary text).
+     */
+    @Test
+    void examineReadsACavityOfTheCordInTheNeck() throws IOException {
+        run("examine", patient("spinal cord C5-T1 central", 1, "2 years"));
+
+        for (String side : List.of("right", "left")) {
+            for (String point : List.of("c6-thumb", "c8-little-finger", "t1-inner-elbow")) {
+                assertThat(reading("pin", side, point)).isEqualTo("0");
+                assertThat(reading("temperature", side, point)).isEqualTo("absent");
+                assertThat(normal("light-touch", side, point))
+                        .as("touch at %s", point)
+                        .isTrue();
+                assertThat(normal("vibration", side, point)).isTrue();
+            }
+            assertThat(normal("joint-position", side, "index-fingertip")).isTrue();
+            assertThat(normal("pin", side, "t4-nipple-level")).isTrue();
+            assertThat(normal("pin", side, "l5-dorsum-of-foot")).isTrue();
+            for (String reflex : List.of("biceps-reflex", "brachioradialis-reflex", "triceps-reflex")) {
+                assertThat(reading(reflex, side, "")).isIn("0", "1");
+            }
+            assertThat(normal("knee-reflex", side, "")).isTrue();
+        }
+    }
+
+    /** When it presses on the tracts to the legs: upper motor neurone signs below (the same notes: later). */
+    @Test
+    void aCavityThatPressesOnTheTractsMakesTheLegsBrisk() throws IOException {
+        run("examine", file("two.yaml", """
+                patient: {age: 40, sex: female}
+                lesions:
+                  - {site: spinal cord C5-T1 central, loss: 1, onset: 2 years}
+                  - {site: lateral corticospinal tract C8 both, loss: 0.4, onset: 1 year}
+                """));
+
+        for (String side : List.of("right", "left")) {
+            assertThat(reading("knee-reflex", side, "")).isIn("3", "4");
+            assertThat(reading("plantar-response", side, "")).isEqualTo("extensor");
+            assertThat(reading("biceps-reflex", side, "")).isIn("0", "1");
+        }
+    }
+
+    /** X62: McMaster Textbook of Internal Medicine, read in a secondary text. */
+    @Test
+    void examineTellsAConsolidatedLowerLobeFromAnEffusion() throws IOException {
+        run("examine", patient("left lower lobe consolidation", 1, "4 days"));
+        assertThat(reading("percussion-back", "left", "lower-back")).isEqualTo("dull");
+        assertThat(reading("breath-sounds-back", "left", "lower-back")).isEqualTo("bronchial");
+        assertThat(reading("vocal-resonance-back", "left", "lower-back")).isEqualTo("increased");
+        assertThat(reading("trachea", "left", "")).isEqualTo("central");
+        assertThat(normal("percussion-back", "right", "lower-back")).isTrue();
+        assertThat(normal("percussion-back", "left", "upper-back")).isTrue();
+
+        run("examine", patient("left pleural effusion", 1, "4 weeks"));
+        assertThat(reading("percussion-back", "left", "lower-back")).isEqualTo("stony-dull");
+        assertThat(reading("breath-sounds-back", "left", "lower-back")).isIn("reduced", "absent");
+        assertThat(reading("vocal-resonance-back", "left", "lower-back")).isIn("reduced", "absent");
+    }
+
+    @Test
+    void aStateOfTheLungNeedsASideAndAPlace() throws IOException {
+        run("examine", patient("lower lobe consolidation", 1, "days"));
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("names no side");
+        run("examine", patient("effusion at the left elbow", 1, "days"));
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("no place \"elbow\"", "lower lobe");
+    }
+
     @Test
     void examineTakesManoeuvresWithASideAndPrintsTheAgreedKeys() throws IOException {
         String file = patient("root C7 left", 0.8, "6 weeks");

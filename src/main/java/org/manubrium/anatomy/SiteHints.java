@@ -2,6 +2,7 @@ package org.manubrium.anatomy;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -9,7 +10,7 @@ import java.util.stream.Stream;
 
 /** Sites that may have been meant by a name that no table holds. */
 final class SiteHints {
-    private static final int MOST = 6;
+    private static final int MOST = 4;
 
     private final Collection<Structure> structures;
     private final Set<String> regions;
@@ -53,7 +54,17 @@ final class SiteHints {
     private List<String> sharing(String name) {
         List<String> words =
                 Arrays.stream(name.split(" ")).filter(w -> w.length() > 5).toList();
-        return first(names().filter(known -> words.stream().anyMatch(known::contains)));
+        return first(names().filter(known -> words.stream().anyMatch(known::contains))
+                .distinct()
+                .sorted(Comparator.comparingInt((String known) -> -begunAlike(known, name))));
+    }
+
+    private static int begunAlike(String one, String other) {
+        int same = 0;
+        while (same < Math.min(one.length(), other.length()) && one.charAt(same) == other.charAt(same)) {
+            same++;
+        }
+        return same;
     }
 
     private Stream<String> names() {

@@ -81,7 +81,8 @@ public record CaseFile(
         List<Ailment> ailments = new ArrayList<>();
         conditions.forEach(use ->
                 ailments.add((use.old(reference.conditions()) ? use : use.atFull()).ailment(reference.conditions())));
-        lesions.forEach(lesion -> ailments.add((lesion.old() ? lesion : lesion.atFull()).ailment(reference.anatomy())));
+        lesions.forEach(
+                lesion -> ailments.add((lesion.old() ? lesion : lesion.atFull()).ailment(reference.conditions())));
         return Bodies.of(reference, patient.person(), ailments, quantities);
     }
 
@@ -93,7 +94,7 @@ public record CaseFile(
     private List<Ailment> ailments(Reference reference) {
         List<Ailment> ailments = new ArrayList<>();
         conditions.forEach(condition -> ailments.add(condition.ailment(reference.conditions())));
-        lesions.forEach(lesion -> ailments.add(lesion.ailment(reference.anatomy())));
+        lesions.forEach(lesion -> ailments.add(lesion.ailment(reference.conditions())));
         return ailments;
     }
 }

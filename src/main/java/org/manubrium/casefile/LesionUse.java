@@ -1,9 +1,8 @@
 package org.manubrium.casefile;
 
-import java.util.Map;
-import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Onset;
 import org.manubrium.patient.Ailment;
+import org.manubrium.patient.Conditions;
 
 /**
  * A lesion as it is said of one patient.
@@ -18,7 +17,7 @@ public record LesionUse(String site, double loss, Onset onset, boolean old) {
         return new LesionUse(site, 1, onset, old);
     }
 
-    public Ailment ailment(Anatomy anatomy) {
-        return new Ailment(site, old, anatomy.lesions(site, loss, onset), Map.of());
+    public Ailment ailment(Conditions conditions) {
+        return conditions.lesion(site, loss, onset, old);
     }
 }

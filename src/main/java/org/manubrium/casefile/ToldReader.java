@@ -12,6 +12,8 @@ import org.manubrium.tables.Reference;
 
 /** Reads what is told before and while examining, and the amounts at which quantities stand. */
 final class ToldReader {
+    private static final int MOST = 12;
+
     static final List<String> OBSERVATION_KEYS = List.of("label", "text");
 
     private final Reference reference;
@@ -72,8 +74,12 @@ final class ToldReader {
     Map<String, Double> quantities(Mapping file) {
         Map<String, Double> found = new LinkedHashMap<>();
         file.pairs("quantities").forEach((id, text) -> {
-            if (reference.physiology().hasQuantity(id.words())) {
-                amount(reference.physiology().quantity(id.words()), text).ifPresent(a -> found.put(id.words(), a));
+            if (reference.physiology().stands(id.words())) {
+                reference
+                        .physiology()
+                        .parts(id.words())
+                        .forEach((part, share) -> amount(reference.physiology().quantity(part), text)
+                                .ifPresent(a -> found.put(part, a * share)));
             } else {
                 unknown(id);
             }
@@ -89,8 +95,16 @@ final class ToldReader {
         problems.add(
                 id.line(),
                 "unknown-quantity",
-                "no quantity is called \"" + id.words() + "\"" + Nearest.hint(id.words(), ids) + " (expected one of "
-                        + String.join(", ", ids) + ")");
+                "no quantity is called \"" + id.words() + "\"" + Nearest.hint(id.words(), ids)
+                        + " (expected for example " + String.join(", ", like(id.words(), ids)) + ")");
+    }
+
+    /** Those that begin with the same word; any if none does. */
+    private static List<String> like(String id, List<String> ids) {
+        String family = id.split("[.-]", -1)[0];
+        List<String> same =
+                ids.stream().filter(known -> known.startsWith(family)).toList();
+        return (same.isEmpty() ? ids : same).stream().limit(MOST).toList();
     }
 
     private Optional<Double> amount(Quantity quantity, Text text) {

@@ -140,7 +140,7 @@ final class UseReader {
 
     private void check(Text site) {
         try {
-            reference.anatomy().lesions(site.words(), 1, WEEKS);
+            reference.conditions().lesion(site.words(), 1, WEEKS, false);
         } catch (UnknownSite e) {
             problems.add(site.line(), "unknown-site", String.valueOf(e.getMessage()));
         }

@@ -16,11 +16,13 @@ import org.manubrium.anatomy.Side;
 public final class Conditions {
     private final Anatomy anatomy;
     private final Physiology physiology;
+    private final SaidStates states;
     private final Map<String, Condition> conditions = new LinkedHashMap<>();
 
-    public Conditions(Anatomy anatomy, Physiology physiology, Collection<Condition> rows) {
+    public Conditions(Anatomy anatomy, Physiology physiology, Collection<Condition> rows, List<StateName> states) {
         this.anatomy = anatomy;
         this.physiology = physiology;
+        this.states = new SaidStates(physiology, states);
         rows.forEach(row -> conditions.put(row.id(), row));
     }
 
@@ -30,6 +32,17 @@ public final class Conditions {
 
     public Optional<Condition> condition(String id) {
         return Optional.ofNullable(conditions.get(id));
+    }
+
+    /**
+     * A lesion as it is said of a patient: what a site loses, or the state of a part such as "left lower lobe consolidation".
+     *
+     * @throws org.manubrium.anatomy.UnknownSite when the text names neither
+     */
+    public Ailment lesion(String site, double loss, Onset onset, boolean old) {
+        return states.shifts(site, loss)
+                .map(shifts -> new Ailment(site, old, List.of(), shifts))
+                .orElseGet(() -> new Ailment(site, old, anatomy.lesions(site, loss, onset), Map.of()));
     }
 
     /**

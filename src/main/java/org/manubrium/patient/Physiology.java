@@ -81,6 +81,24 @@ public final class Physiology {
         return found;
     }
 
+    /** Whether an id stands for a quantity or for the parts of a whole. */
+    public boolean stands(String id) {
+        String whole = id.substring(0, Math.max(0, id.lastIndexOf('.')));
+        return hasQuantity(id)
+                || (parts.containsKey(whole)
+                        && parts.get(whole).stream()
+                                .allMatch(part -> hasQuantity(part.part() + id.substring(whole.length()))));
+    }
+
+    /** The names of all wholes that begin so, without that beginning, hyphens as spaces. */
+    List<String> wholes(String beginning) {
+        return parts.keySet().stream()
+                .filter(whole -> whole.startsWith(beginning))
+                .map(whole -> whole.substring(beginning.length()).replace('-', ' '))
+                .sorted()
+                .toList();
+    }
+
     public Collection<Quantity> quantities() {
         return quantities.values();
     }

@@ -212,6 +212,7 @@ final class AnatomyRows {
                         r.word("id"),
                         Optional.ofNullable(tracts.get(r.word("id"))).orElseThrow(() -> r.bad("no tract carries it")),
                         r.number("neighbour_share"),
+                        r.number("enough"),
                         r.word("source"),
                         r.word("confidence")));
     }

@@ -15,6 +15,7 @@ import org.manubrium.patient.Physiology;
 import org.manubrium.patient.Quantity;
 import org.manubrium.patient.QuantityPart;
 import org.manubrium.patient.Saying;
+import org.manubrium.patient.StateName;
 
 /** Reads the tables of the patient model. */
 final class PatientRows {
@@ -71,6 +72,18 @@ final class PatientRows {
                                 r.word("words"),
                                 r.word("source"),
                                 r.word("confidence"))));
+    }
+
+    List<StateName> states() {
+        return files.rows(
+                "state_names",
+                r -> new StateName(
+                        r.word("said"),
+                        r.word("quantity"),
+                        r.number("amount"),
+                        r.maybe("place"),
+                        r.word("source"),
+                        r.word("confidence")));
     }
 
     List<MeaningTerm> meaningTerms() {

@@ -39,7 +39,8 @@ public final class Tables {
         Examination examination = new Examination(new ExaminationRows(files, anatomyTables.points()).read());
         PatientRows patient = new PatientRows(files);
         Physiology physiology = patient.physiology();
-        Conditions conditions = new Conditions(anatomy, physiology, patient.conditions(anatomy, physiology));
+        Conditions conditions =
+                new Conditions(anatomy, physiology, patient.conditions(anatomy, physiology), patient.states());
         Signs signs =
                 new Signs(examination, Readers.all(examination), new Meanings(patient.meaningTerms(), examination));
         return new Reference(

@@ -40,8 +40,8 @@ final class TinyBody {
                 List.of(new Arc("triceps-reflex", "triceps reflex", "radial-axilla", "triceps", "arm", S, S)),
                 List.of(key("t8"), key("t9"), key("t10"), patch()),
                 List.of(
-                        new Modality("pin", Map.of("spinothalamic", 1.0), 0, S, S),
-                        new Modality("vibration", Map.of("dorsal column", 1.0), 0.25, S, S)));
+                        new Modality("pin", Map.of("spinothalamic", 1.0), 0, 1, S, S),
+                        new Modality("vibration", Map.of("dorsal column", 1.0), 0.25, 1, S, S)));
     }
 
     static List<Station> stations() {

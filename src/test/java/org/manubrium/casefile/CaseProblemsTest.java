@@ -168,7 +168,9 @@ class CaseProblemsTest {
         void anUnknownSiteIsToldWithExamples() {
             assertOnly(
                     PATIENT + "lesions:\n  - site: spinal chord T8\n",
-                    "a.yaml:3: no structure is called \"spinal chord\" in \"spinal chord T8\": expected for example"
+                    "a.yaml:3: no structure is called \"spinal chord\" in \"spinal chord T8\"; did you mean"
+                            + " \"spinal cord\", \"spinal cord half\", \"spinal cord anterior\","
+                            + " \"spinal cord posterior\"?: expected for example"
                             + " \"root C7 left\", \"spinal cord T8 right half\" or \"ulnar nerve left at elbow\""
                             + " [unknown-site]");
         }

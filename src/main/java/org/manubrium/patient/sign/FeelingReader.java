@@ -1,6 +1,7 @@
 package org.manubrium.patient.sign;
 
 import java.util.List;
+import org.manubrium.anatomy.Pathway;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
@@ -27,8 +28,10 @@ final class FeelingReader implements SignReader {
     }
 
     private static double passed(Body body, Manoeuvre manoeuvre, Probe probe) {
-        return body.conduction(body.anatomy()
-                .sensory(manoeuvre.part(), probe.item().place(), probe.item().side()));
+        Pathway path = body.anatomy()
+                .sensory(manoeuvre.part(), probe.item().place(), probe.item().side());
+        double enough = body.anatomy().modality(manoeuvre.part()).enough();
+        return Math.min(1, body.conduction(path) / enough);
     }
 
     @Override
