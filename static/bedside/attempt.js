@@ -29,6 +29,8 @@ export class Attempt extends EventTarget {
   /** Reads everything again: another tab may have written. */
   async refresh() {
     const read = await load(this.id);
+    const known = new Map(this.case?.manoeuvres.map((one) => [one.id, one]));
+    read.manoeuvres = read.manoeuvres.map((one) => Object.assign(known.get(one.id) ?? {}, one));
     this.case = read;
     this.clock = read.clock;
     for (const event of read.events) this.#stored.set(event.key, event);

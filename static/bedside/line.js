@@ -1,9 +1,10 @@
 // One line of the examination sheet: closed, what the student wrote; open, the sign itself and the place to write.
 
 import { showSign } from "../signs/index.js";
-import { el, freshId } from "./dom.js";
+import { el, freshId, put } from "./dom.js";
 import { meaningText, Questions } from "./questions.js";
 import { Readings } from "./readings.js";
+import { loadManoeuvre } from "./server.js";
 import { Technique } from "./technique.js";
 import { capital, clockText, readingsText } from "./words.js";
 
@@ -36,8 +37,29 @@ export class Line {
     this.opener.setAttribute("aria-expanded", String(open));
   }
 
+  /** Most lines are never opened: what a line needs is brought when it is. */
+  async #bring() {
+    const { manoeuvre, bedside } = this;
+    this.waiting = el("p", { class: "quiet", role: "status" }, "Opening the line …");
+    put(this.body, this.waiting);
+    try {
+      const full = await loadManoeuvre(bedside.case.attempt.id, manoeuvre.id);
+      if (this.technique) return;
+      Object.assign(manoeuvre, full);
+      put(this.body);
+      this.#build();
+      bedside.brought();
+    } catch (fault) {
+      put(this.waiting, `${fault.message} `, el("button", { type: "button", onclick: () => this.#bring() }, "Try again"));
+    }
+  }
+
   #build() {
     const { manoeuvre, bedside } = this;
+    if (!manoeuvre.reading) {
+      if (!this.waiting) this.#bring();
+      return;
+    }
     this.technique = new Technique(manoeuvre, bedside.case.positions, {
       probe: (side, place, technique) => bedside.probe(manoeuvre, side, place, technique),
       move: bedside.move,
@@ -55,7 +77,7 @@ export class Line {
     this.reading.textContent = readingsText(this.manoeuvre, line) || (line.probes.length ? "nothing written yet" : "not examined yet");
     this.reading.classList.toggle("quiet", line.readings.size === 0);
     this.meaning.textContent = meaningText(line, this.bedside.case.terms);
-    if (!this.open) return;
+    if (!this.open || !this.technique) return;
     this.technique.show(line, sheet.position);
     this.technique.node.disabled = sheet.handedIn;
     if (sheet.handedIn) this.technique.doing.hidden = this.technique.elsewhere.hidden = true;

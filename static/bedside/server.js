@@ -1,17 +1,28 @@
-// The three requests of the bedside. Nothing here knows what an event means.
+// The requests of the bedside. Nothing here knows what an event means.
 
 const csrf = () => document.querySelector('meta[name="csrf"]')?.content ?? "";
 
-/** Everything about the attempt: {attempt, patient, clock, positions, manoeuvres, questions, terms, events}. */
-export async function load(attempt) {
-  const answer = await fetch(`/attempts/${attempt}`, {
-    headers: { Accept: "application/json" },
-    cache: "no-store",
-    credentials: "same-origin",
-  });
-  if (!answer.ok) throw new Error(`The bedside could not be opened (${answer.status}).`);
+async function read(path, what) {
+  const answer = await fetch(path, { headers: { Accept: "application/json" }, cache: "no-store", credentials: "same-origin" });
+  if (!answer.ok) throw new Error(`${what} could not be opened (${answer.status}).`);
   return answer.json();
 }
+
+/**
+ * Everything about the attempt: {attempt, patient, clock, positions, manoeuvres, questions, terms, events}. Manoeuvres
+ * that are not begun are brief: {id, name, system, positions, sides, placeMode, seconds}.
+ */
+export async function load(attempt) {
+  const found = await read(`/attempts/${attempt}`, "The bedside");
+  const named = (terms, meant) => terms.map((term) => (term.id ? term : { id: term, name: meant.get(term) ?? term }));
+  const means = named(found.terms.means, new Map());
+  const meant = new Map(means.map(({ id, name }) => [id, name]));
+  const terms = Object.fromEntries(Object.entries(found.terms).map(([name, all]) => [name, named(all, meant)]));
+  return { ...found, terms: { ...terms, means } };
+}
+
+/** One manoeuvre in full. */
+export const loadManoeuvre = (attempt, id) => read(`/attempts/${attempt}/manoeuvres/${id}`, "The line");
 
 const REFUSALS = new Set([400, 409, 413, 422]);
 const NOT_ME = new Set([401, 403, 404]);

@@ -11,7 +11,7 @@ export class Sheet {
 
   constructor(read, bedside, entry) {
     this.read = read;
-    this.bedside = { ...bedside, case: read, toggle: (line) => this.#toggle(line) };
+    this.bedside = { ...bedside, case: read, toggle: (line) => this.#toggle(line), brought: () => this.show(this.sheet) };
     this.list = el("ol", { class: "lines" });
     this.empty = el("p", { class: "nothing-yet" }, "The sheet is empty. Introduce yourself, ask for consent, and begin with the next line.");
     this.node = el("section", { class: "sheet", "aria-labelledby": "sheet" }, el("h2", { id: "sheet", class: "heard" }, "Examination sheet"), this.empty, this.list, entry.node);

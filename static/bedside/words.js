@@ -10,7 +10,7 @@ export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 export const clockText = (seconds) =>
   `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
 
-function seenText({ choices, scale }, seen) {
+function seenText({ choices, scale } = {}, seen) {
   const level = scale?.levels.find(({ code }) => code === seen);
   return level?.label ?? nameIn(choices, seen);
 }

@@ -67,7 +67,7 @@ export function fieldTarget(host, { manoeuvre, probes, fresh, still, again }) {
     const of = tried.filter((probe) => probe.side === side);
     const drawn = map(side, of, { pick: again, last: newest });
     if (side === last.side) play = come(drawn, newest, still);
-    return el("div", { class: "field" }, el("b", {}, `${side} eye, the other one covered`), drawn.node,
+    return el("div", { class: "one-field" }, el("b", {}, `${side} eye, the other one covered`), drawn.node,
       el("ol", { class: "field-said" }, ...of.map((probe) => el("li", {}, `${name(probe.place)}, ${targetOf(probe) === "finger" ? "moving finger" : "red pin"}: `, el("span", { class: "said" }, `“${probe.shown.words}”`)))));
   })), el("p", { class: "quiet" }, "As you face the patient. Rings of 10, 30 and 60 degrees from where the eye looks."));
   if (fresh) play();

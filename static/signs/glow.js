@@ -16,7 +16,7 @@ export function redTarget(host, { probes }) {
     const parts = seen(probe, PARTS);
     return captioned(`To the ${probe.side} eye: ${parts} parts of ten`, picture([-50, -46, 100, 100], 1.9,
       svg("path", { class: "cap", fill: ink(blend(GREY, RED, parts / 10)), d: "M-26 -24C-26 -38 26 -38 26 -24V20C26 34 -26 34 -26 20ZM-26 -24C-26 -12 26 -12 26 -24" }),
-      ...Array.from({ length: 10 }, (_, index) => svg("rect", { class: "part", x: -45 + index * 9, y: 40, width: 7.5, height: 9, "fill-opacity": index < Math.round(parts) ? 1 : 0 }))));
+      ...Array.from({ length: 10 }, (_, index) => svg("rect", { class: "pip", x: -45 + index * 9, y: 40, width: 7.5, height: 9, "fill-opacity": index < Math.round(parts) ? 1 : 0 }))));
   })), el("p", { class: "quiet" }, "The cap as the patient says it looks; the squares count its parts of red."));
   return saidOf(both);
 }

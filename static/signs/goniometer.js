@@ -25,8 +25,8 @@ function drawn(probe) {
   return picture(270, 270,
     ...ticks.map((degrees) => line(`M${at(out(way(degrees), 96))}L${at(out(way(degrees), degrees % 30 ? 101 : 107))}`, "gauge")),
     ...ticks.filter((degrees) => degrees % 30 === 0).map((degrees) => label(...out(way(degrees), 119), degrees)),
-    line(`M${at(out(start + 180, 90))}L${at(CENTRE)}`, "bone-line"), line(`M${at(CENTRE)}L${at(out(start, 90))}`, "limb-ghost"),
-    line(`M${at(CENTRE)}L${at(out(way(reached), 90))}`, "bone-line"),
+    line(`M${at(out(start + 180, 90))}L${at(CENTRE)}`, "ray"), line(`M${at(CENTRE)}L${at(out(start, 90))}`, "limb-ghost"),
+    line(`M${at(CENTRE)}L${at(out(way(reached), 90))}`, "ray"),
     line(`M${at(out(start, 46))}A46 46 0 ${large} ${turn > 0 ? 0 : 1} ${at(out(way(reached), 46))}`, "mark"),
     svg("circle", { class: "limb-inside limb-edge thin", cx: CENTRE[0], cy: CENTRE[1], r: 9 }));
 }

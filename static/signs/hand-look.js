@@ -61,7 +61,7 @@ function palm(probe) {
   return picture(290, 150,
     line("M8 132H282", "grid"),
     line(`M10 44H110C130 44 140 48 ${at(knuckle)}`, "limb-edge thin"), line("M10 84H100C120 84 134 84 150 80", "limb-edge thin"),
-    line(`M${at(knuckle)}L${at(middle)}L${at(end)}`, "finger"),
+    line(`M${at(knuckle)}L${at(middle)}L${at(end)}`, "ray"),
     line(`M80 86C104 ${88 + cord * 6} 128 ${88 + cord * 6} 152 82`, "muscle", { "stroke-width": 1 + cord * 1.6 }),
     line("M150 60H238", "grid"), label(246, 52, "straight", "start"));
 }

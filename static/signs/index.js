@@ -5,87 +5,107 @@
 
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
-import { cuff } from "./cuff.js";
-import { neckVeins } from "./neck-veins.js";
-import { pulse } from "./pulse.js";
-import { breathCuff, pulseWave } from "./pulse-wave.js";
-import { skinTouch } from "./skin-touch.js";
-import { table } from "./table.js";
 
-const DRAWINGS = {
-  "skin-touch": skinTouch,
-  "neck-veins": neckVeins,
-  pulse,
-  cuff,
-  "pulse-wave": pulseWave,
-  "breath-cuff": breathCuff,
-};
+const DRAWINGS = {};
 
 const withoutMotion = matchMedia("(prefers-reduced-motion: reduce)");
 
 const note = (text) => el("p", { class: "quiet not-yet" }, text);
 
-/** The drawings of limbs come with a style of their own. */
-const limbs = (name) => async () => {
-  const [{ drawings }] = await Promise.all([import(`./motion/${name}.js`), import("./motion/style.js").then(({ styled }) => styled)]);
-  return { drawings };
+/** A system's drawings, and in order the style sheets they need beside that of all signs. */
+const system = (drawings, ...styles) => ({ drawings, styles: ["signs", ...styles] });
+
+const chest = system(() => import("./chest.js"), "chest");
+const abdomen = system(() => import("./abdomen.js"), "chest", "belly");
+const heart = system(() => import("./heart.js"), "chest", "heart");
+const surface = system(() => import("./surface.js"), "chest", "belly", "surface");
+const circulation = system(() => import("./circulation.js"));
+const limbs = system(() => import("./motion/limbs.js"), "limbs");
+const feeling = system(() => import("./motion/feeling.js"), "limbs");
+const walking = system(() => import("./motion/walking.js"), "limbs");
+const head = (drawings) => system(drawings, "chest", "head");
+
+/** Brought when a manoeuvre of the system is first done, so that the page stays light. */
+const SYSTEMS = {
+  chest,
+  abdomen,
+  heart,
+  neck: system(() => import("./neck.js"), "chest", "belly"),
+  back: system(() => import("./back.js"), "chest", "belly"),
+  "neck veins": circulation,
+  "pulse and pressure": circulation,
+  eyes: head(() => import("./eye-signs.js")),
+  face: head(() => import("./face-signs.js")),
+  mouth: head(() => import("./mouth-signs.js")),
+  ears: head(() => import("./ear-signs.js")),
+  "other cranial nerves": head(() => import("./nerve-signs.js")),
+  reflexes: system(() => import("./motion/reflexes.js"), "limbs"),
+  power: limbs,
+  coordination: limbs,
+  tremor: limbs,
+  functional: limbs,
+  "cortical-feeling": feeling,
+  sensation: feeling,
+  walking,
+  standing: walking,
+  approach: surface,
+  hands: surface,
+  skin: surface,
+  arteries: surface,
+  legs: surface,
+  joints: surface,
 };
 
-/** Systems whose drawings are brought when one of their manoeuvres is first done, so that the page stays light. */
-const BROUGHT = {
-  chest: () => import("./chest.js"),
-  abdomen: () => import("./abdomen.js"),
-  neck: () => import("./neck.js"),
-  back: () => import("./back.js"),
-  eyes: () => import("./eye-signs.js"),
-  face: () => import("./face-signs.js"),
-  mouth: () => import("./mouth-signs.js"),
-  ears: () => import("./ear-signs.js"),
-  heart: () => import("./heart.js"),
-  "other cranial nerves": () => import("./nerve-signs.js"),
-  power: limbs("limbs"),
-  coordination: limbs("limbs"),
-  tremor: limbs("limbs"),
-  functional: limbs("limbs"),
-  reflexes: limbs("reflexes"),
-  "cortical-feeling": limbs("feeling"),
-  sensation: limbs("feeling"),
-  walking: limbs("walking"),
-  standing: limbs("walking"),
-  ...Object.fromEntries(["approach", "hands", "skin", "arteries", "legs", "joints"].map((system) => [system, () => import("./surface.js")])),
-};
+/** Signs that are brought without the rest of their system. */
+const ALONE = { "tendon-tap": system(() => import("./motion/taps.js"), "limbs") };
+
+const PLAIN = system(() => import("./table.js"));
 
 const brought = new Set();
 
-/** The style sheets that such drawings need beside those of the page. */
-const STYLED = { eyes: "head", face: "head", mouth: "head", ears: "head", "other cranial nerves": "head" };
+const sheets = new Map();
 
-function style(name) {
-  const href = `/static/css/${name}.css`;
-  if (!name || document.querySelector(`link[href="${href}"]`)) return undefined;
-  return new Promise((done) => document.head.append(el("link", { rel: "stylesheet", href, onload: done, onerror: done })));
+/** A style sheet, asked for once; what is drawn waits for it. */
+function sheet(name) {
+  if (!sheets.has(name)) {
+    const href = new URL(`../css/${name}.css`, import.meta.url).href;
+    sheets.set(name, new Promise((done) => document.head.append(el("link", { rel: "stylesheet", href, onload: done, onerror: done }))));
+  }
+  return sheets.get(name);
 }
 
 /** Brings what is still to be brought, then draws, unless the host has been drawn on since. */
-async function bring(system, host, view) {
+async function bring(needed, host, view) {
   const waiting = note("Drawing …");
   put(host, waiting);
-  const [{ drawings }] = await Promise.all([BROUGHT[system](), style(STYLED[system])]);
-  Object.assign(DRAWINGS, drawings);
-  brought.add(system);
+  try {
+    const [{ drawings }] = await Promise.all([needed.drawings(), ...needed.styles.map(sheet)]);
+    Object.assign(DRAWINGS, drawings);
+    brought.add(needed);
+  } catch {
+    put(waiting, "The drawing could not be brought. ", el("button", { type: "button", onclick: () => bring(needed, host, view) }, "Try again"));
+    return;
+  }
   if (waiting.isConnected) showSign(host, view);
+}
+
+/** The system; the plain table when it has no drawing of this sign. */
+function neededFor(manoeuvre, sign) {
+  const own = ALONE[sign] ?? SYSTEMS[manoeuvre.system] ?? PLAIN;
+  return brought.has(own) && !DRAWINGS[sign] ? PLAIN : own;
 }
 
 /** Draws what the probes of one line showed, and says what is new. */
 export function showSign(host, view) {
   const { manoeuvre, probes, waiting, fresh, again } = view;
-  if (BROUGHT[manoeuvre.system] && !brought.has(manoeuvre.system)) {
-    bring(manoeuvre.system, host, view);
+  const needed = neededFor(manoeuvre, probes.at(-1)?.shown.sign);
+  if (probes.length && !brought.has(needed)) {
+    bring(needed, host, view);
     return;
   }
   put(host);
   if (probes.length) {
-    const drawing = DRAWINGS[probes.at(-1).shown.sign] ?? table;
+    const drawing = DRAWINGS[probes.at(-1).shown.sign] ?? DRAWINGS.table;
     const text = drawing(host, { manoeuvre, probes, fresh, still: withoutMotion.matches, again });
     host.append(el("p", { class: "heard" }, text));
     if (fresh) announce(text);

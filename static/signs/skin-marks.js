@@ -74,7 +74,7 @@ export const legVeins = sideBySide(veins);
 function tape(probe) {
   const [cm] = amounts(probe);
   const r = (cm / (2 * Math.PI)) * 12;
-  return picture(220, 220, svg("circle", { class: "limb-inside limb-edge thin", cx: 110, cy: 110, r }), svg("circle", { class: "mark tape", cx: 110, cy: 110, r: r + 4 }), svg("circle", { class: "outline", cx: 110, cy: 84, r: 18 }), svg("circle", { class: "outline", cx: 136, cy: 96, r: 6 }));
+  return picture(220, 220, svg("circle", { class: "limb-inside limb-edge thin", cx: 110, cy: 110, r }), svg("circle", { class: "mark tape-round", cx: 110, cy: 110, r: r + 4 }), svg("circle", { class: "outline", cx: 110, cy: 84, r: 18 }), svg("circle", { class: "outline", cx: 136, cy: 96, r: 6 }));
 }
 
 export const calfTape = sideBySide(tape);

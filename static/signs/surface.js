@@ -42,6 +42,7 @@ export const drawings = {
   pressed,
   "pulse-felt": pulseFelt,
   "two-pulses": twoPulses,
+  cuff,
   "ankle-cuff": cuff,
   "four-pressures": fourPressures,
   "raised-leg": raisedLeg,

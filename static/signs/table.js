@@ -33,3 +33,5 @@ export function table(host, { probes }) {
   if (words) host.append(el("p", { class: "felt" }, words));
   return `${sides.map(said).join(" ")} ${words}`.trim();
 }
+
+export const drawings = { table };

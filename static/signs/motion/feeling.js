@@ -1,5 +1,6 @@
-// The drawings of cortical feeling and of the level on the trunk, brought only when one is wanted.
+// The drawings of touch, pin, vibration and position, of cortical feeling and of the level on the trunk.
 
+import { skinTouch } from "../skin-touch.js";
 import { handTouch, trunkLine, twoTouches } from "./touch.js";
 
-export const drawings = { "hand-touch": handTouch, "two-touches": twoTouches, "trunk-line": trunkLine };
+export const drawings = { "skin-touch": skinTouch, "hand-touch": handTouch, "two-touches": twoTouches, "trunk-line": trunkLine };

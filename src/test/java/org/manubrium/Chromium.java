@@ -27,6 +27,15 @@ public final class Chromium implements AutoCloseable {
 
     /** A browser with a window of this size, in CSS pixels. */
     public static Chromium open(int width, int height) {
+        return open(width, height, Map.of());
+    }
+
+    /** The same, and it keeps a log of what comes over the network, for {@link TestTraffic}. */
+    public static Chromium listening(int width, int height) {
+        return open(width, height, Map.of("performance", "ALL"));
+    }
+
+    private static Chromium open(int width, int height, Map<String, String> logs) {
         try {
             Path profile = Files.createTempDirectory("chromium");
             ChromeOptions options = new ChromeOptions();
@@ -41,6 +50,7 @@ public final class Chromium implements AutoCloseable {
                     "--disable-sync",
                     "--disable-smooth-scrolling",
                     "--user-data-dir=" + profile);
+            options.setCapability("goog:loggingPrefs", logs);
             options.setBinary(onPath("chromium").toString());
             ChromeDriver driver = new ChromeDriver(
                     new ChromeDriverService.Builder()

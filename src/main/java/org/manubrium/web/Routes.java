@@ -66,6 +66,7 @@ public final class Routes {
         routes.post("/student/signs/{number}", students.drill()::answer, STUDENT);
         routes.post("/attempts", students.home()::start, STUDENT);
         routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
+        routes.get("/attempts/{id}/manoeuvres/{manoeuvre}", students.bedside()::manoeuvre, STUDENT, EDUCATOR);
         routes.post("/attempts/{id}/events", students.bedside()::take, STUDENT, EDUCATOR);
         routes.get("/attempts/{id}/advice", students.advice()::offered, STUDENT, EDUCATOR);
         routes.post("/attempts/{id}/advice", students.advice()::next, STUDENT, EDUCATOR);

@@ -8,6 +8,7 @@ import io.javalin.http.UnprocessableContentResponse;
 import java.util.Map;
 import org.manubrium.exchange.EventJson;
 import org.manubrium.school.bedside.Bedside;
+import org.manubrium.school.bedside.Choices;
 import org.manubrium.school.bedside.Encounter;
 import org.manubrium.school.bedside.Taken;
 import org.manubrium.web.shell.View;
@@ -43,6 +44,17 @@ public final class BedsidePages {
                         encounter.attempt(),
                         "title",
                         encounter.patient().title()));
+    }
+
+    /** One manoeuvre in full, as JSON: how it is done, its cautions, and what can be written down of it. */
+    public void manoeuvre(Context ctx) {
+        Choices choices = bedside.open(id(ctx), account(ctx))
+                .orElseThrow(BedsidePages::notYours)
+                .choices();
+        ctx.json(choices.examination()
+                .manoeuvre(ctx.pathParam("manoeuvre"))
+                .map(manoeuvre -> ChoicesJson.manoeuvre(manoeuvre, choices))
+                .orElseThrow(() -> new NotFoundResponse("There is no such manoeuvre.")));
     }
 
     /** Takes one event. */

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.manubrium.examination.Caution;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Scale;
 import org.manubrium.school.bedside.Choices;
+import org.manubrium.school.bedside.Term;
 
 /** What can be done and answered, as the browser reads it. The same for every patient of a cohort. */
 public final class ChoicesJson {
     private ChoicesJson() {}
 
-    static Map<String, Object> of(Choices choices) {
+    /** Everything that can be chosen; the manoeuvres that are begun in full, the others only as they are picked from a list. */
+    static Map<String, Object> of(Choices choices, Set<String> begun) {
         Examination examination = choices.examination();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put(
@@ -27,28 +31,37 @@ public final class ChoicesJson {
         json.put(
                 "manoeuvres",
                 examination.manoeuvres().stream()
-                        .map(m -> manoeuvre(m, choices))
+                        .map(m -> begun.contains(m.id()) ? manoeuvre(m, choices) : brief(m))
                         .toList());
         json.put(
                 "questions",
                 examination.questions().stream()
                         .map(q -> Map.of("id", q.id(), "name", q.name()))
                         .toList());
-        json.put("terms", choices.terms());
+        json.put("terms", terms(choices.terms()));
+        return json;
+    }
+
+    /** Each term as {id, name}; as its id alone where it is called as in "means", or else as its id: there are thousands. */
+    private static Map<String, List<Object>> terms(Map<String, List<Term>> all) {
+        Map<String, String> meant =
+                all.getOrDefault("means", List.of()).stream().collect(Collectors.toMap(Term::id, Term::name, (a, b) -> a));
+        Map<String, List<Object>> json = new LinkedHashMap<>();
+        all.forEach((name, terms) -> json.put(
+                name,
+                terms.stream()
+                        .<Object>map(term -> {
+                            String usual = name.equals("means") ? term.id() : meant.getOrDefault(term.id(), term.id());
+                            return usual.equals(term.name()) ? term.id() : term;
+                        })
+                        .toList()));
         return json;
     }
 
     /** One manoeuvre as the drawings and the technique of the bedside read it. */
     public static Map<String, Object> manoeuvre(Manoeuvre manoeuvre, Choices choices) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("id", manoeuvre.id());
-        json.put("name", manoeuvre.name());
-        json.put("system", manoeuvre.system());
-        json.put("positions", manoeuvre.positions());
-        json.put("sides", manoeuvre.sided() ? List.of("right", "left") : List.of("none"));
+        Map<String, Object> json = brief(manoeuvre);
         json.put("places", manoeuvre.places());
-        json.put("placeMode", word(manoeuvre.placeMode()));
-        json.put("seconds", manoeuvre.seconds());
         json.put("technique", manoeuvre.technique());
         json.put("goesWrong", manoeuvre.goesWrong());
         json.put("cautions", cautions(manoeuvre, choices.examination()));
@@ -57,6 +70,19 @@ public final class ChoicesJson {
                 manoeuvre.variants().stream().map(ChoicesJson::variant).toList());
         json.put("reading", reading(manoeuvre, choices));
         json.put("questions", manoeuvre.questions());
+        return json;
+    }
+
+    /** As much of a manoeuvre as it takes to find it and to know whether it can be done now. */
+    private static Map<String, Object> brief(Manoeuvre manoeuvre) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", manoeuvre.id());
+        json.put("name", manoeuvre.name());
+        json.put("system", manoeuvre.system());
+        json.put("positions", manoeuvre.positions());
+        json.put("sides", manoeuvre.sided() ? List.of("right", "left") : List.of("none"));
+        json.put("placeMode", word(manoeuvre.placeMode()));
+        json.put("seconds", manoeuvre.seconds());
         return json;
     }
 

@@ -5,7 +5,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.RawValue;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.manubrium.exchange.EventJson;
+import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.school.bedside.BedsideTime;
 import org.manubrium.school.bedside.Encounter;
@@ -37,9 +41,18 @@ final class EncounterJson {
                         encounter.handedIn()));
         json.put("patient", patient(encounter.patient()));
         json.put("clock", encounter.clock());
-        json.putAll(ChoicesJson.of(encounter.choices()));
+        json.putAll(ChoicesJson.of(encounter.choices(), begun(encounter)));
         json.put("events", encounter.events().stream().map(EncounterJson::event).toList());
         return json;
+    }
+
+    private static Set<String> begun(Encounter encounter) {
+        return encounter.events().stream()
+                .map(Shown::event)
+                .flatMap(event -> event instanceof Event.Probed probed
+                        ? Stream.of(probed.item().manoeuvre())
+                        : Stream.empty())
+                .collect(Collectors.toSet());
     }
 
     private static Map<String, Object> patient(Known known) {
