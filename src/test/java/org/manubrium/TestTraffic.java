@@ -36,11 +36,12 @@ public final class TestTraffic {
                     JsonNode params = message.path("params");
                     String request = params.path("requestId").asText();
                     switch (message.path("method").asText()) {
-                        case "Network.requestWillBeSent" -> urls.put(
-                                request, params.path("request").path("url").asText());
-                        case "Network.loadingFinished" -> took.accept(new Came(
-                                urls.getOrDefault(request, ""),
-                                params.path("encodedDataLength").asLong()));
+                        case "Network.requestWillBeSent" ->
+                            urls.put(request, params.path("request").path("url").asText());
+                        case "Network.loadingFinished" ->
+                            took.accept(new Came(
+                                    urls.getOrDefault(request, ""),
+                                    params.path("encodedDataLength").asLong()));
                         default -> {}
                     }
                 })

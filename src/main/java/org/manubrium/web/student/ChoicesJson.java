@@ -44,8 +44,8 @@ public final class ChoicesJson {
 
     /** Each term as {id, name}; as its id alone where it is called as in "means", or else as its id: there are thousands. */
     private static Map<String, List<Object>> terms(Map<String, List<Term>> all) {
-        Map<String, String> meant =
-                all.getOrDefault("means", List.of()).stream().collect(Collectors.toMap(Term::id, Term::name, (a, b) -> a));
+        Map<String, String> meant = all.getOrDefault("means", List.of()).stream()
+                .collect(Collectors.toMap(Term::id, Term::name, (a, b) -> a));
         Map<String, List<Object>> json = new LinkedHashMap<>();
         all.forEach((name, terms) -> json.put(
                 name,

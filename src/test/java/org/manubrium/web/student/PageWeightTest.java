@@ -63,7 +63,8 @@ class PageWeightTest {
 
     private static void waitForSigns(int signs) {
         new WebDriverWait(CHROMIUM.driver(), Duration.ofSeconds(20))
-                .until(driver -> driver.findElements(By.cssSelector(".sign > .heard")).size() >= signs);
+                .until(driver ->
+                        driver.findElements(By.cssSelector(".sign > .heard")).size() >= signs);
     }
 
     @Test
@@ -104,7 +105,8 @@ class PageWeightTest {
         TRAFFIC.since();
         go("/student/signs");
         HANDS.see("Keys 1 to");
-        waitForSigns(CHROMIUM.driver().findElements(By.cssSelector(".panel .sign")).size());
+        waitForSigns(
+                CHROMIUM.driver().findElements(By.cssSelector(".panel .sign")).size());
 
         light(TRAFFIC.since());
     }
