@@ -104,7 +104,7 @@ class PageWeightTest {
     void drillIsLight() {
         TRAFFIC.since();
         go("/student/signs");
-        HANDS.see("Keys 1 to");
+        HANDS.see("Sign 1 of");
         waitForSigns(
                 CHROMIUM.driver().findElements(By.cssSelector(".panel .sign")).size());
 
