@@ -2,12 +2,15 @@ package org.manubrium.marking;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Reading;
 import org.manubrium.marking.event.Event;
@@ -19,9 +22,17 @@ final class Attempt {
     private final List<Logged> events;
     private final Map<Item, Logged> readings = new LinkedHashMap<>();
     private final Map<Question, List<String>> answers = new HashMap<>();
-    private final List<Logged> probes = new ArrayList<>();
+    private final Map<Item, List<Logged>> probes = new HashMap<>();
+    private final Map<OfSide, List<Logged>> probesOfSide = new HashMap<>();
+    private final Map<String, Set<Side>> met = new HashMap<>();
 
     private record Question(Item item, String question) {}
+
+    private record OfSide(String manoeuvre, Side side) {
+        static OfSide of(Item item) {
+            return new OfSide(item.manoeuvre(), item.side());
+        }
+    }
 
     Attempt(List<Logged> events) {
         this.events = List.copyOf(events);
@@ -29,13 +40,23 @@ final class Attempt {
     }
 
     private void take(Logged logged) {
-        if (logged.event() instanceof Event.Probed) {
-            probes.add(logged);
+        if (logged.event() instanceof Event.Probed probed) {
+            probes.computeIfAbsent(probed.item(), item -> new ArrayList<>()).add(logged);
+            probesOfSide
+                    .computeIfAbsent(OfSide.of(probed.item()), side -> new ArrayList<>())
+                    .add(logged);
+            meet(probed.item());
         } else if (logged.event() instanceof Event.Recorded recorded) {
             readings.put(recorded.item(), logged);
+            meet(recorded.item());
         } else if (logged.event() instanceof Event.Answered answered) {
             answers.put(new Question(answered.item(), answered.question()), answered.answer());
+            meet(answered.item());
         }
+    }
+
+    private void meet(Item item) {
+        met.computeIfAbsent(item.manoeuvre(), m -> EnumSet.noneOf(Side.class)).add(item.side());
     }
 
     List<Logged> events() {
@@ -47,21 +68,21 @@ final class Attempt {
         return new TreeSet<>(answers.values().stream().flatMap(List::stream).toList());
     }
 
-    /** Every time the item was examined. */
+    /** Whether the item's side of its manoeuvre was examined, or anything written down about it. */
+    boolean met(KeyLine line) {
+        return met.getOrDefault(line.item().manoeuvre(), Set.of())
+                .contains(line.item().side());
+    }
+
+    /** Every time the item was examined, in order. */
     List<Logged> probes(KeyLine line) {
-        return probes.stream().filter(p -> shows(p, line)).toList();
+        return line.together()
+                ? probesOfSide.getOrDefault(OfSide.of(line.item()), List.of())
+                : probes.getOrDefault(line.item(), List.of());
     }
 
     boolean probed(KeyLine line) {
-        return probes.stream().anyMatch(p -> shows(p, line));
-    }
-
-    private static boolean shows(Logged logged, KeyLine line) {
-        Item probed = ((Event.Probed) logged.event()).item();
-        return probed.equals(line.item())
-                || (line.together()
-                        && probed.manoeuvre().equals(line.item().manoeuvre())
-                        && probed.side() == line.item().side());
+        return !probes(line).isEmpty();
     }
 
     /** The last reading of the item, if one was written down. */

@@ -40,7 +40,7 @@ final class Judgement {
         return key.lines().stream()
                 .filter(other -> sameSide(line, other) && attempt.probed(other))
                 .findFirst()
-                .filter(line::equals)
+                .filter(first -> first.item().equals(line.item()))
                 .isPresent();
     }
 
@@ -58,7 +58,7 @@ final class Judgement {
             return line.form(convention).normal();
         }
         return key.lines().stream()
-                .filter(other -> sameSide(line, other) && (other.equals(line) || attempt.probed(other)))
+                .filter(other -> sameSide(line, other) && (other.item().equals(line.item()) || attempt.probed(other)))
                 .allMatch(other -> other.form(convention).normal());
     }
 

@@ -19,10 +19,11 @@ public final class Marker {
      */
     public static MarkSheet mark(CompiledKey key, String convention, Weights weights, List<Logged> events) {
         Attempt attempt = new Attempt(events);
+        CompiledKey met = met(key, attempt);
         Map<DomainName, List<Line>> lines = Stream.of(
-                        EssentialLines.of(key, attempt),
-                        new ReadingLines(convention, attempt).of(key),
-                        new InterpretationLines(convention, attempt).of(key),
+                        EssentialLines.of(met, attempt),
+                        new ReadingLines(convention, attempt).of(met),
+                        new InterpretationLines(convention, attempt).of(met),
                         new ConclusionLines(attempt).of(key.conclusion()))
                 .flatMap(List::stream)
                 .collect(Collectors.groupingBy(Line::domain));
@@ -30,7 +31,14 @@ public final class Marker {
                 .map(name -> Domain.of(name, weights.of(name), lines.getOrDefault(name, List.of())))
                 .toList();
         return new MarkSheet(
-                key.caseId(), convention, total(domains), domains, Harms.of(key, attempt), Notes.of(key, attempt));
+                key.caseId(), convention, total(domains), domains, Harms.of(met, attempt), Notes.of(key, attempt));
+    }
+
+    /** The key without the many items that neither the case turns on nor the student touched: nothing is marked there. */
+    private static CompiledKey met(CompiledKey key, Attempt attempt) {
+        return key.with(key.lines().stream()
+                .filter(line -> line.necessity().essential() || attempt.met(line))
+                .toList());
     }
 
     private static double total(List<Domain> domains) {

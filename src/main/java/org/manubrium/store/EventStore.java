@@ -1,8 +1,10 @@
 package org.manubrium.store;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.EmptyHandling;
 
 /** The events of attempts. They are added, never changed. */
 public final class EventStore {
@@ -75,12 +77,26 @@ public final class EventStore {
                 .list();
     }
 
-    /** What marking reads of an attempt: its events in order, without what was shown. */
+    /** What marking reads of an attempt: its events in order, without what was shown and the time of day. */
     public List<StoredEvent> done(long attempt) {
-        return handle.createQuery("select attempt_id, seq, client_key, type, happened_at, bedside_seconds, position,"
-                        + " body, '' as shown from event where attempt_id = :attempt order by seq")
-                .bind("attempt", attempt)
-                .mapTo(StoredEvent.class)
+        return done(List.of(attempt));
+    }
+
+    /** The same of several attempts, one attempt after the other. Mapped by hand: there may be thousands. */
+    public List<StoredEvent> done(List<Long> attempts) {
+        return handle.createQuery("select attempt_id, seq, client_key, type, bedside_seconds, position, body from event"
+                        + " where attempt_id in (<attempts>) order by attempt_id, seq")
+                .bindList(EmptyHandling.NULL_KEYWORD, "attempts", attempts)
+                .map((row, context) -> new StoredEvent(
+                        row.getLong(1),
+                        row.getInt(2),
+                        row.getString(3),
+                        row.getString(4),
+                        Instant.EPOCH,
+                        row.getDouble(5),
+                        row.getString(6),
+                        row.getString(7),
+                        ""))
                 .list();
     }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.EmptyHandling;
 
 /** Marks. A new one supersedes the one before and leaves it there. */
 public final class MarkStore {
@@ -48,6 +49,14 @@ public final class MarkStore {
                 .bind("attempt", attempt)
                 .mapTo(StoredMark.class)
                 .findOne();
+    }
+
+    /** The marks that count of several attempts. */
+    public List<StoredMark> current(List<Long> attempts) {
+        return handle.createQuery(MARK + " where m.attempt_id in (<attempts>) and not m.superseded")
+                .bindList(EmptyHandling.NULL_KEYWORD, "attempts", attempts)
+                .mapTo(StoredMark.class)
+                .list();
     }
 
     /** Every mark an attempt was ever given, the newest first. */

@@ -33,19 +33,13 @@ public record Remarking(
         return finishedAt.isPresent();
     }
 
-    /** The same, one attempt further on. */
-    public Remarking past(long attempt, int changedBy, int unchangedBy, int failedBy) {
-        return new Remarking(
-                id,
-                caseVersionId,
-                setCaseId,
-                reason,
-                askedBy,
-                askedAt,
-                attempt,
-                changed + changedBy,
-                unchanged + unchangedBy,
-                failed + failedBy,
-                finishedAt);
+    /** What became of one attempt. */
+    public enum Outcome {
+        /** It is not handed in, and will be marked when it is. */
+        OPEN,
+        CHANGED,
+        UNCHANGED,
+        /** It could not be marked and keeps the mark it has. */
+        FAILED
     }
 }

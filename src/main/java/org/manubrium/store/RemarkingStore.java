@@ -34,14 +34,6 @@ public final class RemarkingStore {
                 .findOne();
     }
 
-    /** The round, held until the transaction ends: whoever takes its next attempt holds it first. */
-    public Optional<Remarking> lock(long id) {
-        return handle.createQuery(ROUND + " where id = :id for update")
-                .bind("id", id)
-                .mapTo(Remarking.class)
-                .findOne();
-    }
-
     /** The rounds that are not finished, the oldest first. */
     public List<Long> unfinished() {
         return handle.createQuery("select id from remarking where finished_at is null order by id")
@@ -57,30 +49,39 @@ public final class RemarkingStore {
                 .list();
     }
 
-    /** The next attempt of a held round, held too, whether it is handed in or not. */
-    public Optional<Attempt> next(Remarking round) {
+    /** The next attempts of a round, handed in or not, in the order of their ids. */
+    public List<Attempt> page(Remarking round, int size) {
         String inSet = round.setCaseId().isPresent() ? " and set_case_id = :set" : "";
         return handle.createQuery(AttemptStore.ATTEMPT + " where case_version_id = :version and id > :reached" + inSet
-                        + " order by id limit 1 for update")
+                        + " order by id limit :size")
                 .bind("version", round.caseVersionId())
                 .bind("reached", round.reached())
                 .bind("set", round.setCaseId().orElse(0L))
+                .bind("size", size)
                 .mapTo(Attempt.class)
-                .findOne();
+                .list();
     }
 
-    /** Writes how far a held round has come. */
-    public void reach(Remarking round) {
-        handle.execute(
-                "update remarking set reached = ?, changed = ?, unchanged = ?, failed = ? where id = ?",
-                round.reached(),
-                round.changed(),
-                round.unchanged(),
-                round.failed(),
-                round.id());
+    /**
+     * Takes an attempt of a round, and holds the round until the transaction ends.
+     *
+     * @return false if somebody else has taken it, or a later one
+     */
+    public boolean take(long round, long attempt, Remarking.Outcome outcome) {
+        return handle.execute(
+                        "update remarking set reached = ?, changed = changed + ?, unchanged = unchanged + ?,"
+                                + " failed = failed + ? where id = ? and reached < ? and finished_at is null",
+                        attempt,
+                        outcome == Remarking.Outcome.CHANGED ? 1 : 0,
+                        outcome == Remarking.Outcome.UNCHANGED ? 1 : 0,
+                        outcome == Remarking.Outcome.FAILED ? 1 : 0,
+                        round,
+                        attempt)
+                == 1;
     }
 
+    /** Ends a round, unless it has ended. */
     public void finish(long id, Instant now) {
-        handle.execute("update remarking set finished_at = ? where id = ?", now, id);
+        handle.execute("update remarking set finished_at = ? where id = ? and finished_at is null", now, id);
     }
 }

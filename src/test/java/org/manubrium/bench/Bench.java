@@ -45,6 +45,7 @@ public final class Bench {
         RemarkBench.Rates rates = RemarkBench.run();
         say("bare durable update", rates.bare(), "a second");
         say("marking again, ratio " + ratio(rates.marked() / rates.bare()), rates.marked(), "a second");
+        say("  of the processor for each", rates.cpuMillis(), "ms");
     }
 
     private static void model() throws IOException {

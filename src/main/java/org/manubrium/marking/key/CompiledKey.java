@@ -32,6 +32,11 @@ public record CompiledKey(
         return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, weighing);
     }
 
+    /** The same with other lines. */
+    public CompiledKey with(List<KeyLine> others) {
+        return new CompiledKey(caseId, tablesHash, conventions, others, conclusion, harms, weighing);
+    }
+
     /** The same with another conclusion. */
     public CompiledKey with(ConclusionKey other) {
         return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, weighing);

@@ -9,6 +9,7 @@ import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.Marker;
 import org.manubrium.marking.Weights;
 import org.manubrium.marking.event.Logged;
+import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.school.bedside.OnHandIn;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.Cohort;
@@ -31,35 +32,36 @@ public final class Marks implements OnHandIn {
         this.clock = clock;
     }
 
+    /** By what an attempt is marked. */
+    record Rules(CompiledKey key, String convention, Weights weights) {}
+
     @Override
     public void handedIn(Stores stores, Attempt attempt) {
-        stores.marks().add(mark(stores, attempt, Optional.empty()));
+        stores.marks().add(mark(rules(stores, attempt), attempt, stores.events().done(attempt.id()), Optional.empty()));
     }
 
-    /**
-     * Marks an attempt again within a round. An attempt whose mark would be the same, to the letter, keeps it.
-     *
-     * @return whether it has a new mark; the old one is kept beside it
-     */
-    boolean again(Stores stores, Attempt attempt, long round) {
-        StoredMark made = mark(stores, attempt, Optional.of(round));
-        Optional<StoredMark> before = stores.marks().current(attempt.id());
-        boolean same = before.filter(old -> old.sheet().equals(made.sheet())).isPresent();
-        if (!same) {
-            stores.marks().add(made);
-        }
-        return !same;
+    /** The rules in force for an attempt, and for every other at the same version in the same set case. */
+    Rules rules(Stores stores, Attempt attempt) {
+        return new Rules(
+                keys.of(stores, attempt.caseVersionId()), convention(stores, attempt), weights(stores, attempt));
     }
 
-    private StoredMark mark(Stores stores, Attempt attempt, Optional<Long> round) {
-        String convention = convention(stores, attempt);
+    /** The mark of an attempt by these rules, not stored. */
+    StoredMark mark(Rules rules, Attempt attempt, List<StoredEvent> events, Optional<Long> round) {
         MarkSheet sheet = Marker.mark(
-                keys.of(stores, attempt.caseVersionId()),
-                convention,
-                weights(stores, attempt),
-                logged(stores, attempt));
+                rules.key(),
+                rules.convention(),
+                rules.weights(),
+                events.stream().map(Marks::logged).toList());
         return new StoredMark(
-                0, attempt.id(), convention, sheet.total(), SheetJson.write(sheet), clock.instant(), false, round);
+                0,
+                attempt.id(),
+                rules.convention(),
+                sheet.total(),
+                SheetJson.write(sheet),
+                clock.instant(),
+                false,
+                round);
     }
 
     /** As the educator weighs the set case; as tabled where nobody does. */

@@ -8,26 +8,25 @@ import org.manubrium.store.Attempt;
 import org.manubrium.store.AuditEntry;
 import org.manubrium.store.Database;
 import org.manubrium.store.Remarking;
+import org.manubrium.store.Remarking.Outcome;
+import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
  * Marks again, one transaction for each attempt. How far a round has come is written in the same transaction as the mark,
- * under a lock of the round, so that a crash loses and repeats nothing and several servers can share one round.
+ * and holds the round, so that a crash loses and repeats nothing and several servers can share one round.
  */
 public final class Remarkings {
     private static final Logger LOG = LoggerFactory.getLogger(Remarkings.class);
+    private static final int PAGE = 50;
 
     private final Database database;
     private final Marks marks;
     private final Clock clock;
 
-    /** How one step of a round went. */
-    private enum Step {
-        GOES_ON,
-        DONE
-    }
+    private record Result(Outcome outcome, Optional<StoredMark> mark) {}
 
     public Remarkings(Database database, Marks marks, Clock clock) {
         this.database = database;
@@ -59,68 +58,72 @@ public final class Remarkings {
      */
     public void finish(BooleanSupplier goOn) {
         for (long round : database.direct(stores -> stores.remarkings().unfinished())) {
-            Step step = Step.GOES_ON;
-            while (step == Step.GOES_ON && goOn.getAsBoolean()) {
-                step = step(round);
+            finish(round, goOn);
+        }
+    }
+
+    private void finish(long round, BooleanSupplier goOn) {
+        RemarkPage page = page(round);
+        while (!page.attempts().isEmpty()) {
+            for (Attempt attempt : page.attempts()) {
+                if (!goOn.getAsBoolean()) {
+                    return;
+                }
+                step(round, page, attempt);
             }
+            page = page(round);
+        }
+        database.inTransaction(stores -> {
+            stores.remarkings().finish(round, clock.instant());
+            return round;
+        });
+    }
+
+    private RemarkPage page(long round) {
+        return database.direct(stores -> {
+            List<Attempt> next = stores.remarkings()
+                    .find(round)
+                    .filter(found -> !found.isFinished())
+                    .map(found -> stores.remarkings().page(found, PAGE))
+                    .orElse(List.of());
+            return new RemarkPage(marks, stores, round, next);
+        });
+    }
+
+    private void step(long round, RemarkPage page, Attempt attempt) {
+        if (attempt.isHandedIn()) {
+            Result result = result(page, attempt);
+            database.inTransaction(stores -> write(stores, round, attempt, result));
+        } else {
+            database.inTransaction(stores -> late(stores, round, attempt));
         }
     }
 
-    /** One attempt. One that cannot be marked keeps its mark, is counted, and does not stop the others. */
-    private Step step(long round) {
+    /** An attempt that was open when the page was read: it may have been handed in since, by the key before. */
+    private boolean late(Stores stores, long round, Attempt open) {
+        Attempt now = stores.attempts().lock(open.id()).orElseThrow();
+        Result result = now.isHandedIn()
+                ? result(new RemarkPage(marks, stores, round, List.of(now)), now)
+                : new Result(Outcome.OPEN, Optional.empty());
+        return write(stores, round, now, result);
+    }
+
+    private static boolean write(Stores stores, long round, Attempt attempt, Result result) {
+        boolean taken = stores.remarkings().take(round, attempt.id(), result.outcome());
+        if (taken) {
+            result.mark().ifPresent(mark -> stores.marks().add(mark));
+        }
+        return taken;
+    }
+
+    /** One that cannot be marked keeps its mark, is counted, and does not stop the others. */
+    private static Result result(RemarkPage page, Attempt attempt) {
         try {
-            return database.inTransaction(stores -> step(stores, round, Optional.empty()));
-        } catch (Unmarkable unmarkable) {
-            LOG.warn(
-                    "attempt {} could not be marked again: {}",
-                    unmarkable.attempt,
-                    String.valueOf(unmarkable.getCause()));
-            return database.inTransaction(stores -> step(stores, round, Optional.of(unmarkable.attempt)));
-        }
-    }
-
-    private Step step(Stores stores, long id, Optional<Long> unmarkable) {
-        Optional<Remarking> held = stores.remarkings().lock(id).filter(round -> !round.isFinished());
-        if (held.isEmpty()) {
-            return Step.DONE;
-        }
-        Remarking round = held.get();
-        Optional<Attempt> next = stores.remarkings().next(round);
-        if (next.isEmpty()) {
-            stores.remarkings().finish(id, clock.instant());
-            return Step.DONE;
-        }
-        Attempt attempt = next.get();
-        boolean skip = unmarkable.filter(a -> a == attempt.id()).isPresent();
-        stores.remarkings().reach(skip ? round.past(attempt.id(), 0, 0, 1) : mark(stores, round, attempt));
-        return Step.GOES_ON;
-    }
-
-    /** What is not handed in yet will be marked by the new key when it is. */
-    private Remarking mark(Stores stores, Remarking round, Attempt attempt) {
-        if (!attempt.isHandedIn()) {
-            return round.past(attempt.id(), 0, 0, 0);
-        }
-        boolean changed = again(stores, attempt, round.id());
-        return round.past(attempt.id(), changed ? 1 : 0, changed ? 0 : 1, 0);
-    }
-
-    private boolean again(Stores stores, Attempt attempt, long round) {
-        try {
-            return marks.again(stores, attempt, round);
+            Optional<StoredMark> mark = page.again(attempt);
+            return new Result(mark.isPresent() ? Outcome.CHANGED : Outcome.UNCHANGED, mark);
         } catch (RuntimeException e) {
-            throw new Unmarkable(attempt.id(), e);
-        }
-    }
-
-    private static final class Unmarkable extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        private final long attempt;
-
-        Unmarkable(long attempt, RuntimeException cause) {
-            super(cause);
-            this.attempt = attempt;
+            LOG.warn("attempt {} could not be marked again: {}", attempt.id(), String.valueOf(e));
+            return new Result(Outcome.FAILED, Optional.empty());
         }
     }
 }
