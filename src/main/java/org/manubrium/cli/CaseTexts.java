@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseReading;
 import org.manubrium.casefile.Problem;
@@ -28,6 +29,18 @@ final class CaseTexts {
         } catch (TooLarge e) {
             return refused(file, "too-large", "the file has " + e.bytes + " bytes: expected at most " + LARGEST);
         }
+    }
+
+    /** Does something with the case that the first operand names, or prints what is wrong with it. */
+    static ExitCode withCase(
+            String command, Arguments arguments, Reference reference, Console console, Consumer<CaseFile> work) {
+        List<String> operands = arguments.operands();
+        if (operands.isEmpty()) {
+            throw new UsageException(command + " needs a FILE after it");
+        }
+        CaseReading reading = read(operands.get(0), reference);
+        reading.caseFile().ifPresentOrElse(work, () -> reading.problems().forEach(console.err()::println));
+        return reading.caseFile().isPresent() ? ExitCode.DONE : ExitCode.PROBLEMS;
     }
 
     /**

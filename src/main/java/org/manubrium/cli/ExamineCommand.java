@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.function.Supplier;
-import org.manubrium.casefile.CaseReading;
 import org.manubrium.examination.Reading;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Sign;
@@ -35,20 +34,14 @@ public final class ExamineCommand implements Command {
 
     @Override
     public ExitCode run(Arguments arguments, Console console) {
-        List<String> operands = arguments.operands();
-        if (operands.isEmpty()) {
-            throw new UsageException("examine needs a FILE after it");
-        }
         Reference known = reference.get();
-        List<Wanted> wanted = Wanted.after(operands, known.examination());
-        CaseReading reading = CaseTexts.read(operands.get(0), known);
-        if (reading.caseFile().isEmpty()) {
-            reading.problems().forEach(console.err()::println);
-            return ExitCode.PROBLEMS;
-        }
-        Body body = reading.caseFile().get().body(known);
-        Json.print(console.out(), json(signs(known, body, wanted)));
-        return ExitCode.DONE;
+        List<Wanted> wanted = Wanted.after(arguments.operands(), known.examination());
+        return CaseTexts.withCase(
+                name(),
+                arguments,
+                known,
+                console,
+                file -> Json.print(console.out(), json(signs(known, file.body(known), wanted))));
     }
 
     private static List<Sign> signs(Reference known, Body body, List<Wanted> wanted) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseKeys;
-import org.manubrium.casefile.CaseReading;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
@@ -52,22 +51,21 @@ public final class PlanCommand implements Command {
 
     @Override
     public ExitCode run(Arguments arguments, Console console) {
-        List<String> operands = arguments.operands();
-        if (operands.isEmpty()) {
-            throw new UsageException("plan needs a FILE after it");
-        }
         Reference known = reference.get();
-        List<Wanted> wanted = Wanted.after(operands, known.examination());
-        CaseReading reading = CaseTexts.read(operands.get(0), known);
-        if (reading.caseFile().isEmpty()) {
-            reading.problems().forEach(console.err()::println);
-            return ExitCode.PROBLEMS;
-        }
-        List<Item> items = arguments.has(ROUTINE)
-                ? routine(known.examination())
-                : wanted.isEmpty() ? essential(known, reading.caseFile().get()) : items(wanted);
+        List<Wanted> wanted = Wanted.after(arguments.operands(), known.examination());
+        return CaseTexts.withCase(
+                name(),
+                arguments,
+                known,
+                console,
+                file -> Json.print(console.out(), planned(known, file, wanted, arguments.has(ROUTINE))));
+    }
+
+    private static ObjectNode planned(Reference known, CaseFile file, List<Wanted> wanted, boolean routine) {
+        List<Item> items =
+                routine ? routine(known.examination()) : wanted.isEmpty() ? essential(known, file) : items(wanted);
         ObjectNode object = json(plan(known.examination(), items));
-        if (arguments.has(ROUTINE)) {
+        if (routine) {
             PractisedTime practised = known.reasoning().practised();
             object.putObject("practised")
                     .put("leastSeconds", practised.least())
@@ -75,8 +73,7 @@ public final class PlanCommand implements Command {
                     .put("source", new Vocabulary.Cited(known).citations(practised.source()))
                     .put("confidence", practised.confidence());
         }
-        Json.print(console.out(), object);
-        return ExitCode.DONE;
+        return object;
     }
 
     private static List<Item> routine(Examination examination) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.manubrium.casefile.CaseReading;
 import org.manubrium.cli.CaseEvidence.Step;
 import org.manubrium.examination.Item;
 import org.manubrium.reasoning.Advice;
@@ -45,20 +44,17 @@ public final class ReasonCommand implements Command {
 
     @Override
     public ExitCode run(Arguments arguments, Console console) {
-        List<String> operands = arguments.operands();
-        if (operands.isEmpty()) {
-            throw new UsageException("reason needs a FILE after it");
-        }
         Reference known = reference.get();
-        List<Step> steps =
-                operands.stream().skip(1).map(word -> Step.read(word, known)).toList();
-        CaseReading reading = CaseTexts.read(operands.get(0), known);
-        if (reading.caseFile().isEmpty()) {
-            reading.problems().forEach(console.err()::println);
-            return ExitCode.PROBLEMS;
-        }
-        Json.print(console.out(), new Telling(CaseEvidence.of(reading.caseFile().get(), known), known).of(steps));
-        return ExitCode.DONE;
+        List<Step> steps = arguments.operands().stream()
+                .skip(1)
+                .map(word -> Step.read(word, known))
+                .toList();
+        return CaseTexts.withCase(
+                name(),
+                arguments,
+                known,
+                console,
+                file -> Json.print(console.out(), new Telling(CaseEvidence.of(file, known), known).of(steps)));
     }
 
     /** Puts each step's belief into JSON. */

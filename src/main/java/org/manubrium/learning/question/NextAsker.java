@@ -8,7 +8,6 @@ import java.util.Random;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Condition;
-import org.manubrium.patient.Person;
 
 /** What to test next: of several manoeuvres one reads differently in two diseases, the others would change and tell nothing. */
 final class NextAsker implements Asker {
@@ -16,13 +15,11 @@ final class NextAsker implements Asker {
 
     private final Invented invented;
     private final Affecting affecting;
-    private final Alikes alikes;
     private final Written written;
 
     NextAsker(Invented invented, Affecting affecting) {
         this.invented = invented;
         this.affecting = affecting;
-        this.alikes = new Alikes(affecting);
         this.written = new Written(invented);
     }
 
@@ -38,40 +35,26 @@ final class NextAsker implements Asker {
 
     @Override
     public Optional<SignQuestion> ask(String subject, String convention, List<String> confused, Random random) {
-        Optional<Condition> condition = invented.conditions().condition(subject);
-        return condition.flatMap(asked -> alikes.of(asked, random).stream()
-                .flatMap(other -> ask(asked, other, random).stream())
-                .findFirst());
+        return TwoPatients.ask(invented, affecting, subject, random, two -> ask(two, random));
     }
 
-    private Optional<SignQuestion> ask(Condition asked, Condition other, Random random) {
-        Person person = invented.person(random);
-        Invented.Said truth = invented.said(asked, random);
-        Invented.Said rival = invented.beside(truth, other, random);
-        Body ill = invented.with(person, truth, 1);
-        Body alike = invented.with(person, rival, 1);
-        Body healthy = invented.healthy(person);
-        List<Manoeuvre> changed = new ArrayList<>(affecting.by(asked).stream()
-                .filter(m -> !invented.alike(m, ill, healthy))
+    private Optional<SignQuestion> ask(TwoPatients two, Random random) {
+        List<Manoeuvre> changed = new ArrayList<>(affecting.by(two.truth().condition()).stream()
+                .filter(two::changed)
                 .toList());
         Collections.shuffle(changed, random);
-        List<Manoeuvre> telling =
-                changed.stream().filter(m -> !invented.alike(m, ill, alike)).toList();
-        List<Manoeuvre> silent =
-                changed.stream().filter(m -> invented.alike(m, ill, alike)).toList();
+        List<Manoeuvre> telling = changed.stream().filter(two::told).toList();
+        List<Manoeuvre> silent = changed.stream().filter(m -> !two.told(m)).toList();
         return telling.isEmpty() || silent.size() < LEAST_WRONG
                 ? Optional.empty()
-                : Optional.of(question(telling.get(0), silent, truth, rival, ill, alike, random));
+                : Optional.of(question(telling.get(0), silent, two, random));
     }
 
-    private SignQuestion question(
-            Manoeuvre telling,
-            List<Manoeuvre> silent,
-            Invented.Said truth,
-            Invented.Said rival,
-            Body ill,
-            Body alike,
-            Random random) {
+    private SignQuestion question(Manoeuvre telling, List<Manoeuvre> silent, TwoPatients two, Random random) {
+        Invented.Said truth = two.truth();
+        Invented.Said rival = two.rival();
+        Body ill = two.ill();
+        Body alike = two.alike();
         Options options =
                 Options.of(telling.name(), silent.stream().map(Manoeuvre::name).toList(), random);
         var items = invented.shown(telling, ill, alike);

@@ -7,7 +7,6 @@ import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Condition;
-import org.manubrium.patient.Person;
 
 /** Which of two patients has it: the other has something easily taken for it, and the same manoeuvre shows the difference. */
 final class TellAsker implements Asker {
@@ -16,13 +15,11 @@ final class TellAsker implements Asker {
 
     private final Invented invented;
     private final Affecting affecting;
-    private final Alikes alikes;
     private final Written written;
 
     TellAsker(Invented invented, Affecting affecting) {
         this.invented = invented;
         this.affecting = affecting;
-        this.alikes = new Alikes(affecting);
         this.written = new Written(invented);
     }
 
@@ -38,27 +35,22 @@ final class TellAsker implements Asker {
 
     @Override
     public Optional<SignQuestion> ask(String subject, String convention, List<String> confused, Random random) {
-        Optional<Condition> condition = invented.conditions().condition(subject);
-        return condition.flatMap(asked -> alikes.of(asked, random).stream()
-                .flatMap(other -> ask(asked, other, random).stream())
-                .findFirst());
+        return TwoPatients.ask(
+                invented,
+                affecting,
+                subject,
+                random,
+                two -> affecting.by(two.truth().condition()).stream()
+                        .filter(m -> two.told(m) && two.changed(m))
+                        .findFirst()
+                        .map(manoeuvre -> question(manoeuvre, two, random)));
     }
 
-    private Optional<SignQuestion> ask(Condition asked, Condition other, Random random) {
-        Person person = invented.person(random);
-        Invented.Said truth = invented.said(asked, random);
-        Invented.Said rival = invented.beside(truth, other, random);
-        Body ill = invented.with(person, truth, 1);
-        Body alike = invented.with(person, rival, 1);
-        Body healthy = invented.healthy(person);
-        return affecting.by(asked).stream()
-                .filter(m -> !invented.alike(m, ill, alike) && !invented.alike(m, ill, healthy))
-                .findFirst()
-                .map(m -> question(m, truth, rival, ill, alike, random));
-    }
-
-    private SignQuestion question(
-            Manoeuvre manoeuvre, Invented.Said truth, Invented.Said rival, Body ill, Body alike, Random random) {
+    private SignQuestion question(Manoeuvre manoeuvre, TwoPatients two, Random random) {
+        Invented.Said truth = two.truth();
+        Invented.Said rival = two.rival();
+        Body ill = two.ill();
+        Body alike = two.alike();
         List<Item> items = invented.shown(manoeuvre, ill, alike);
         boolean first = random.nextBoolean();
         String here = first ? A : B;
