@@ -2,6 +2,8 @@ package org.manubrium;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.manubrium.school.DemoSchool;
 import org.manubrium.school.account.Accounts;
@@ -34,6 +36,7 @@ final class Application implements AutoCloseable {
     private final Accounts accounts;
     private final RemarkWorker worker;
     private final WebServer server;
+    private final AfterOpening rest;
 
     private Application(
             Settings settings,
@@ -41,13 +44,15 @@ final class Application implements AutoCloseable {
             Metrics metrics,
             Accounts accounts,
             RemarkWorker worker,
-            WebServer server) {
+            WebServer server,
+            AfterOpening rest) {
         this.settings = settings;
         this.database = database;
         this.metrics = metrics;
         this.accounts = accounts;
         this.worker = worker;
         this.server = server;
+        this.rest = rest;
     }
 
     /** Opens the database, seeds it if this is a demo, and listens. */
@@ -101,6 +106,7 @@ final class Application implements AutoCloseable {
     /** Finishes what is under way, then lets go of the database. */
     @Override
     public void close() {
+        rest.close();
         server.close();
         worker.close();
         database.close();
@@ -115,9 +121,10 @@ final class Application implements AutoCloseable {
         Accounts accounts = new Accounts(database, passwords, sessions, clock);
         SignIn signIn = new SignIn(database, passwords, sessions, clock);
         DemoAccounts demoAccounts = new DemoAccounts(database, sessions, clock);
+        List<Runnable> later = new ArrayList<>();
         if (settings.demo()) {
             demoAccounts.make();
-            demoSchool.seed(database);
+            later.addAll(demoSchool.seed(database));
         }
 
         Shell shell = new Shell(
@@ -135,7 +142,9 @@ final class Application implements AutoCloseable {
                         .filter(entry -> settings.demo()));
         WebServer server = WebServer.start(settings.host(), settings.port(), shell, routes);
         marking.worker().wake();
-        return new Application(settings, database, metrics, accounts, marking.worker(), server);
+        AfterOpening rest = new AfterOpening(later);
+        rest.begin();
+        return new Application(settings, database, metrics, accounts, marking.worker(), server, rest);
     }
 
     private static DatabaseSettings databaseOf(Settings settings) {

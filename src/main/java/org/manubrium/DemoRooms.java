@@ -2,6 +2,7 @@ package org.manubrium;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import org.manubrium.school.DemoSchool;
 import org.manubrium.school.account.PasswordLinks;
 import org.manubrium.school.account.Sessions;
@@ -19,10 +20,10 @@ import org.manubrium.tables.Tables;
 /** Opens the school's rooms for the demo's seed. */
 final class DemoRooms implements DemoSchool {
     @Override
-    public void seed(Database database) {
+    public List<Runnable> seed(Database database) {
         Reference reference = Tables.shipped();
         Clock clock = Clock.tick(Clock.systemUTC(), Duration.ofSeconds(1));
-        new Fennbrook(database, then -> open(database, reference, then), clock.instant()).fill();
+        return new Fennbrook(database, then -> open(database, reference, then), clock.instant()).fill();
     }
 
     private static Rooms open(Database database, Reference reference, Clock clock) {

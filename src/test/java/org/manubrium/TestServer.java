@@ -46,7 +46,7 @@ public final class TestServer implements AutoCloseable {
         return new TestServer(run(jdbcUrl, options), jdbcUrl);
     }
 
-    /** The demo, with its school and its one-click entry. */
+    /** The demo with its one-click entry, as soon as it opens; more cases come to its school by and by. */
     public static TestServer demo() {
         return new TestServer(run("", "--demo"), "");
     }

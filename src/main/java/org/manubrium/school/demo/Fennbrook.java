@@ -59,22 +59,33 @@ public final class Fennbrook {
         this.now = now;
     }
 
-    /** Fills an empty database that holds the demo's own people. */
-    public void fill() {
+    /**
+     * Fills an empty database that holds the demo's own people.
+     *
+     * @return what can wait until the school is open: one more case each
+     */
+    public List<Runnable> fill() {
         Rooms began = at(BEGAN_DAYS_AGO);
-        List<CaseVersion> versions = began.cases()
-                .putInUse(ShippedCases.inTheDemo().stream()
-                        .map(ShippedCases::text)
-                        .toList());
         long educator = demo(Role.EDUCATOR);
         Cohort cohort = cohort(began, educator);
-        List<SetCase> set = new ArrayList<>();
-        for (int i = 0; i < versions.size(); i++) {
-            set.add(began.work().set(educator, cohort.id(), setting(versions.get(versions.size() - 1 - i), i)));
-        }
+        List<SetCase> set = set(began, educator, cohort, ShippedCases.atTheDoor(), 0);
         sit(cohort, set.get(0), 12, 12);
         sit(cohort, set.get(1), 6, 10);
         sit(cohort, set.get(2), 2, 5);
+        return ShippedCases.soon().stream()
+                .<Runnable>map(name -> () -> set(began, educator, cohort, List.of(name), set.size()))
+                .toList();
+    }
+
+    /** Puts cases in use and sets them to the cohort, the first of them in this place of its list. */
+    private List<SetCase> set(Rooms began, long educator, Cohort cohort, List<String> names, int place) {
+        List<CaseVersion> versions =
+                began.cases().putInUse(names.stream().map(ShippedCases::text).toList());
+        List<SetCase> set = new ArrayList<>();
+        for (CaseVersion version : versions) {
+            set.add(began.work().set(educator, cohort.id(), setting(version, place + set.size())));
+        }
+        return set;
     }
 
     private Cohort cohort(Rooms began, long educator) {

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
 import org.manubrium.TestBrowser;
 import org.manubrium.TestServer;
 import org.manubrium.store.Attempt;
@@ -23,6 +25,14 @@ import org.manubrium.store.StoredMark;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FennbrookTest {
     private final TestServer server = TestServer.demo();
+
+    @BeforeAll
+    @Timeout(300)
+    void waitForTheCasesThatComeAfterOpening() throws InterruptedException {
+        while (set().size() < ShippedCases.inTheDemo().size()) {
+            Thread.sleep(100);
+        }
+    }
 
     @AfterAll
     void close() {
