@@ -5,11 +5,13 @@ import java.util.function.Function;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseKeys;
 import org.manubrium.marking.Weights;
+import org.manubrium.marking.compile.Unopened;
 import org.manubrium.marking.convention.Conventions;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.patient.sign.Signs;
 import org.manubrium.school.account.Refused;
 import org.manubrium.school.bedside.Patients;
+import org.manubrium.school.mark.FactDesk;
 import org.manubrium.school.mark.HowSure;
 import org.manubrium.school.mark.KeyDesk;
 import org.manubrium.school.mark.KeysInForce;
@@ -34,6 +36,7 @@ record MarkingWing(
         Profiles profiles,
         Weighing weighing,
         HowSure howSure,
+        FactDesk facts,
         KeysInForce inForce) {
 
     static MarkingWing of(Database database, Reference reference, Clock clock) {
@@ -56,7 +59,16 @@ record MarkingWing(
                         reference.reasoning().grounds().threshold()),
                 new Weighing(database, weights, remarkings, worker),
                 new HowSure(database, keys),
+                new FactDesk(database, keys, unopened(reference), weights, remarkings, worker, clock),
                 keys);
+    }
+
+    private static Unopened unopened(Reference reference) {
+        return new Unopened(
+                reference.examination(),
+                reference.conditions(),
+                reference.signs().meanings().terms(),
+                reference.marking().conventions());
     }
 
     Teaching teaching(Patients patients, Conventions conventions, Signs signs) {

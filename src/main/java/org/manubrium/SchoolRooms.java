@@ -29,6 +29,7 @@ import org.manubrium.web.SchoolPages;
 import org.manubrium.web.account.WelcomePages;
 import org.manubrium.web.cohort.CohortPages;
 import org.manubrium.web.cohort.CohortView;
+import org.manubrium.web.cohort.FactsPages;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
@@ -83,6 +84,7 @@ final class SchoolRooms {
                 new RosterPages(view, page, rosters, invitations, shell.addresses()),
                 new SetWorkPages(page, work, moments),
                 new WeightsPages(view, page, work, marking.weighing()),
+                new FactsPages(view, page, work, marking.facts(), moments, students.citations()),
                 new JoinPages(view, shell.cookies(), invitations),
                 new WelcomePages(view, shell.cookies(), links),
                 new ReviewPages(view, cohorts, reviews, moments),

@@ -28,6 +28,10 @@ public final class TestSchool {
             lesions: [{site: root C7 left, loss: 0.8, onset: 6 weeks}]
             """;
 
+    /** The same, turning also on a manoeuvre whose text nobody here has opened. */
+    public static final String UNCHECKED = ROOT.replace("heavy-arm", "heavier-arm")
+            + "essential: [{manoeuvre: vibration, because: It is asked of everybody here.}]\n";
+
     private static final Duration DAY = Duration.ofDays(1);
 
     private final TestServer server;
@@ -45,6 +49,11 @@ public final class TestSchool {
     /** Puts a case in use and sets it for practice, from yesterday until tomorrow. */
     public SetCase practice(String yaml) {
         return set(cases.putInUse(List.of(yaml)).get(0).id(), SetCase.Mode.PRACTICE);
+    }
+
+    /** Puts a case in use and sets it as a station, from yesterday until tomorrow. */
+    public SetCase station(String yaml) {
+        return set(cases.putInUse(List.of(yaml)).get(0).id(), SetCase.Mode.STATION);
     }
 
     /** Sets a case version, from yesterday until tomorrow. */

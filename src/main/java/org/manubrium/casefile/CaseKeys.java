@@ -22,6 +22,7 @@ public final class CaseKeys {
         this.compiler = new KeyCompiler(
                 reference.signs(),
                 marking.conventions(),
+                reference.conditions(),
                 marking.related(),
                 marking.harms(),
                 reference.hash(),

@@ -3,13 +3,16 @@ package org.manubrium.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.CharacterCodingException;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseKeys;
 import org.manubrium.casefile.CaseReading;
 import org.manubrium.exchange.BadRecord;
 import org.manubrium.exchange.SheetJson;
+import org.manubrium.marking.Checked;
 import org.manubrium.marking.Marker;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.tables.Reference;
@@ -18,6 +21,14 @@ import org.manubrium.tables.Reference;
 public final class MarkCommand implements Command {
     private static final Option CONVENTION =
             new Option("convention", "NAME", "the teaching convention in force", "the first one tabled");
+
+    private static final Option STATION =
+            Option.onOff("station", "Mark as a station: lines that stand on facts from memory do not score.");
+    private static final Option CONFIRMED = new Option(
+            "confirmed",
+            "ROW,ROW",
+            "rows of the tables, as the sheet names them, that score in a station all the same",
+            "");
 
     private final Supplier<Reference> reference;
 
@@ -42,7 +53,7 @@ public final class MarkCommand implements Command {
 
     @Override
     public List<Option> options() {
-        return List.of(CONVENTION);
+        return List.of(CONVENTION, STATION, CONFIRMED);
     }
 
     @Override
@@ -57,14 +68,34 @@ public final class MarkCommand implements Command {
             reading.problems().forEach(console.err()::println);
             return ExitCode.PROBLEMS;
         }
-        return mark(known, reading.caseFile().get(), arguments.operands().get(1), convention, console);
+        return mark(
+                known,
+                reading.caseFile().get(),
+                arguments.operands().get(1),
+                new Rules(convention, checked(arguments)),
+                console);
     }
 
-    private static ExitCode mark(Reference known, CaseFile file, String attempt, String convention, Console console) {
+    private record Rules(String convention, Checked checked) {}
+
+    private static Checked checked(Arguments arguments) {
+        List<String> rows = Arrays.stream(
+                        arguments.operandOf(CONFIRMED).orElse("").split(",", -1))
+                .map(String::trim)
+                .filter(row -> !row.isEmpty())
+                .toList();
+        return new Checked(arguments.has(STATION), Set.copyOf(rows));
+    }
+
+    private static ExitCode mark(Reference known, CaseFile file, String attempt, Rules rules, Console console) {
         try {
             List<Logged> events = new AttemptText(known.examination()).read(CaseTexts.text(attempt));
             ObjectNode sheet = SheetJson.tree(Marker.mark(
-                    new CaseKeys(known).of(file), convention, known.marking().weights(), events));
+                    new CaseKeys(known).of(file),
+                    rules.convention(),
+                    known.marking().weights(),
+                    rules.checked(),
+                    events));
             Vocabulary.Cited cited = new Vocabulary.Cited(known);
             spellOut(sheet.path("lines"), cited);
             spellOut(sheet.path("harms"), cited);

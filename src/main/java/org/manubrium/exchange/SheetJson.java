@@ -49,6 +49,18 @@ public final class SheetJson {
         node.put("source", line.origin().source());
         node.put("confidence", line.origin().confidence());
         node.put("unverified", line.unverified());
+        if (!line.scored()) {
+            node.put("scored", false);
+        }
+        if (!line.standing().unchecked().isEmpty()) {
+            ArrayNode rows = node.putArray("unchecked");
+            line.standing()
+                    .unchecked()
+                    .forEach(origin -> rows.addObject()
+                            .put("row", origin.row())
+                            .put("source", origin.source())
+                            .put("confidence", origin.confidence()));
+        }
     }
 
     private static void put(ObjectNode node, Harm harm) {

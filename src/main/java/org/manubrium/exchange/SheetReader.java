@@ -11,6 +11,7 @@ import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.MarkSheet.Domain;
 import org.manubrium.marking.MarkSheet.Harm;
 import org.manubrium.marking.MarkSheet.Line;
+import org.manubrium.marking.Standing;
 import org.manubrium.marking.key.Origin;
 
 /** Reads mark sheets back as {@link SheetJson} wrote them. */
@@ -59,7 +60,17 @@ public final class SheetReader {
                 text(node, "key"),
                 node.path("credit").asDouble(),
                 text(node, "why"),
-                origin(node));
+                origin(node),
+                standing(node));
+    }
+
+    /** A sheet from before lines could be left unscored says nothing of it: all of them score. */
+    private static Standing standing(JsonNode node) {
+        List<Origin> unchecked = new ArrayList<>();
+        node.path("unchecked")
+                .forEach(row ->
+                        unchecked.add(new Origin(text(row, "source"), text(row, "confidence"), text(row, "row"))));
+        return new Standing(unchecked, node.path("scored").asBoolean(true));
     }
 
     private static DomainName domainName(String word) {

@@ -12,8 +12,10 @@ import org.manubrium.marking.key.KeyLine;
 final class EssentialLines {
     private EssentialLines() {}
 
-    static List<Line> of(CompiledKey key, Attempt attempt) {
-        return key.essentials().stream().map(line -> line(line, attempt)).toList();
+    static List<Line> of(CompiledKey key, Attempt attempt, Checked checked) {
+        return key.essentials().stream()
+                .map(line -> line(line, attempt).on(checked.standing(line.behind())))
+                .toList();
     }
 
     private static Line line(KeyLine line, Attempt attempt) {

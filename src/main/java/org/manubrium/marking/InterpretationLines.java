@@ -32,10 +32,12 @@ final class InterpretationLines {
     private final String convention;
     private final Attempt attempt;
     private final Judgement judgement;
+    private final Checked checked;
 
-    InterpretationLines(String convention, Attempt attempt) {
+    InterpretationLines(String convention, Attempt attempt, Checked checked) {
         this.convention = convention;
         this.attempt = attempt;
+        this.checked = checked;
         this.judgement = new Judgement(convention, attempt);
     }
 
@@ -150,7 +152,8 @@ final class InterpretationLines {
                 key,
                 rootCredit(said, first).amount(),
                 rootCredit(said, first).why(),
-                form.rootsOrigin()));
+                form.rootsOrigin(),
+                checked.standing(List.of(form.rootsOrigin()))));
     }
 
     private Credit rootCredit(List<String> said, KeyLine line) {
@@ -168,7 +171,7 @@ final class InterpretationLines {
         return line.published().stream().anyMatch(p -> p.roots().equals(set));
     }
 
-    private static Line line(
+    private Line line(
             KeyLine line, String question, String asked, List<String> said, String key, Credit credit, Origin origin) {
         return new Line(
                 question + "/" + line.item(),
@@ -178,6 +181,7 @@ final class InterpretationLines {
                 key,
                 credit.amount(),
                 credit.why(),
-                origin);
+                origin,
+                checked.standing(line.behind(origin)));
     }
 }

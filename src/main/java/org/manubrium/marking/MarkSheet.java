@@ -6,7 +6,7 @@ import org.manubrium.marking.key.Origin;
 /**
  * The mark of one attempt, line by line.
  *
- * @param total per cent, the domains weighed; domains without a line are left out
+ * @param total per cent, the domains weighed; domains without a line that scores are left out
  * @param harms what should not have been done, beside the mark and never taken off it
  * @param notes what is worth knowing and counts for nothing
  */
@@ -27,15 +27,24 @@ public record MarkSheet(
         return domains.stream().filter(d -> d.name() == name).findFirst().orElseThrow();
     }
 
-    /** One domain: the mean credit of its lines, per cent; 0 if it has none. */
+    /** One domain: the mean credit of its lines that score, per cent; 0 if it has none. */
     public record Domain(DomainName name, double percent, double weight, List<Line> lines) {
         public Domain {
             lines = List.copyOf(lines);
         }
 
         static Domain of(DomainName name, double weight, List<Line> lines) {
-            double mean = lines.stream().mapToDouble(Line::credit).average().orElse(0);
+            double mean = lines.stream()
+                    .filter(Line::scored)
+                    .mapToDouble(Line::credit)
+                    .average()
+                    .orElse(0);
             return new Domain(name, 100 * mean, weight, lines);
+        }
+
+        /** Whether anything in it scores. */
+        public boolean scored() {
+            return lines.stream().anyMatch(Line::scored);
         }
     }
 
@@ -46,6 +55,7 @@ public record MarkSheet(
      * @param done what the student did; blank for nothing
      * @param key what was right
      * @param credit 0..1
+     * @param standing the rows behind it that nobody has checked, and whether it scores all the same
      */
     public record Line(
             String id,
@@ -55,10 +65,35 @@ public record MarkSheet(
             String key,
             double credit,
             String why,
-            Origin origin) {
-        /** Whether the source behind it was never opened here: it is marked, with a sign beside it. */
+            Origin origin,
+            Standing standing) {
+
+        /** One that scores and stands on nothing unchecked but, maybe, its own origin. */
+        public Line(
+                String id,
+                DomainName domain,
+                String asked,
+                String done,
+                String key,
+                double credit,
+                String why,
+                Origin origin) {
+            this(id, domain, asked, done, key, credit, why, origin, Standing.of(List.of(origin)));
+        }
+
+        /** Whether a text behind it was never opened here and no educator has confirmed it. */
         public boolean unverified() {
-            return origin.unverified();
+            return !standing.unchecked().isEmpty();
+        }
+
+        /** Whether it counts in its domain; one that does not neither earns nor costs. */
+        public boolean scored() {
+            return standing.scored();
+        }
+
+        /** The same on another standing. */
+        Line on(Standing other) {
+            return new Line(id, domain, asked, done, key, credit, why, origin, other);
         }
     }
 

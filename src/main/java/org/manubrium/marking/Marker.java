@@ -13,17 +13,24 @@ import org.manubrium.marking.key.CompiledKey;
 public final class Marker {
     private Marker() {}
 
+    /** As in practice, where everything scores. */
+    public static MarkSheet mark(CompiledKey key, String convention, Weights weights, List<Logged> events) {
+        return mark(key, convention, weights, Checked.PRACTICE, events);
+    }
+
     /**
+     * @param checked how far what nobody here has opened may be relied on
      * @param convention the teaching convention in force, one of the key's
      * @param events as they were taken, in order
      */
-    public static MarkSheet mark(CompiledKey key, String convention, Weights weights, List<Logged> events) {
+    public static MarkSheet mark(
+            CompiledKey key, String convention, Weights weights, Checked checked, List<Logged> events) {
         Attempt attempt = new Attempt(events);
         CompiledKey met = met(key, attempt);
         Map<DomainName, List<Line>> lines = Stream.of(
-                        EssentialLines.of(met, attempt),
-                        new ReadingLines(convention, attempt).of(met),
-                        new InterpretationLines(convention, attempt).of(met),
+                        EssentialLines.of(met, attempt, checked),
+                        new ReadingLines(convention, attempt, checked).of(met),
+                        new InterpretationLines(convention, attempt, checked).of(met),
                         new ConclusionLines(attempt).of(key.conclusion()))
                 .flatMap(List::stream)
                 .collect(Collectors.groupingBy(Line::domain));
@@ -31,7 +38,12 @@ public final class Marker {
                 .map(name -> Domain.of(name, weights.of(name), lines.getOrDefault(name, List.of())))
                 .toList();
         return new MarkSheet(
-                key.caseId(), convention, total(domains), domains, Harms.of(met, attempt), Notes.of(key, attempt));
+                key.caseId(),
+                convention,
+                total(domains),
+                domains,
+                Harms.of(met, attempt),
+                Notes.of(key, attempt, domains));
     }
 
     /** The key without the many items that neither the case turns on nor the student touched: nothing is marked there. */
@@ -42,8 +54,7 @@ public final class Marker {
     }
 
     private static double total(List<Domain> domains) {
-        List<Domain> marked =
-                domains.stream().filter(domain -> !domain.lines().isEmpty()).toList();
+        List<Domain> marked = domains.stream().filter(Domain::scored).toList();
         double whole = marked.stream().mapToDouble(Domain::weight).sum();
         return whole == 0
                 ? 0

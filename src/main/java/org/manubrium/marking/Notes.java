@@ -2,6 +2,7 @@ package org.manubrium.marking;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.manubrium.marking.MarkSheet.Domain;
 import org.manubrium.marking.credit.DifferentialRule;
 import org.manubrium.marking.credit.Guess;
 import org.manubrium.marking.credit.QuadraticRule;
@@ -14,8 +15,23 @@ final class Notes {
 
     private Notes() {}
 
-    static List<String> of(CompiledKey key, Attempt attempt) {
-        List<String> notes = new ArrayList<>();
+    /** Said once for the sheet; each line that does not score says so too. */
+    private static List<String> unscored(List<Domain> domains) {
+        long lines = domains.stream()
+                .flatMap(domain -> domain.lines().stream())
+                .filter(line -> !line.scored())
+                .count();
+        String all =
+                domains.stream().noneMatch(Domain::scored) ? " Nothing else was asked, so that there is no mark." : "";
+        return lines == 0
+                ? List.of()
+                : List.of((lines == 1 ? "1 line does" : lines + " lines do")
+                        + " not score: they stand on facts that nobody here has checked. They earn nothing, cost"
+                        + " nothing, and are marked again when a teacher confirms the facts." + all);
+    }
+
+    static List<String> of(CompiledKey key, Attempt attempt, List<Domain> domains) {
+        List<String> notes = new ArrayList<>(unscored(domains));
         List<Guess> guesses = Guess.parse(attempt.answer(Event.CONCLUSION, "differential"));
         guesses.stream()
                 .filter(g -> key.conclusion().truths().stream().anyMatch(t -> t.accepts(g.diagnosis())))

@@ -22,10 +22,12 @@ final class ReadingLines {
     private final String convention;
     private final Attempt attempt;
     private final Judgement judgement;
+    private final Checked checked;
 
-    ReadingLines(String convention, Attempt attempt) {
+    ReadingLines(String convention, Attempt attempt, Checked checked) {
         this.convention = convention;
         this.attempt = attempt;
+        this.checked = checked;
         this.judgement = new Judgement(convention, attempt);
     }
 
@@ -48,7 +50,8 @@ final class ReadingLines {
                 Say.key(line.reading(), form, used(reading)) + " (" + Say.normal(form.normal()) + ")",
                 credit.amount(),
                 credit.why(),
-                line.origin());
+                line.origin(),
+                checked.standing(line.behind()));
     }
 
     private static Credit misjudged(Form form) {

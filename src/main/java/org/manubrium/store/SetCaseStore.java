@@ -56,6 +56,13 @@ public final class SetCaseStore {
         handle.execute("delete from set_case where id = ?", id);
     }
 
+    /** Everything that is sat as a station, in any cohort. */
+    public List<SetCase> stations() {
+        return handle.createQuery(SET_CASE + " where s.mode = 'STATION' order by s.id")
+                .mapTo(SetCase.class)
+                .list();
+    }
+
     /** What is set to a cohort, in the order in which it opens. */
     public List<SetCase> of(long cohort) {
         return handle.createQuery(SET_CASE + " where s.cohort_id = :cohort order by s.opens_at, s.id")

@@ -21,6 +21,7 @@ public final class Stores {
             StoredEvent.class,
             KeyCorrection.class,
             Remarking.class,
+            Confirmation.class,
             DrillQuestion.class,
             AuditEntry.class,
             ReferenceRow.class);
@@ -93,6 +94,10 @@ public final class Stores {
 
     public RemarkingStore remarkings() {
         return new RemarkingStore(handle);
+    }
+
+    public ConfirmationStore confirmations() {
+        return new ConfirmationStore(handle);
     }
 
     public DrillStore drill() {

@@ -104,6 +104,12 @@ public final class Routes {
         routes.post("/educator/cohorts/{cohort}/work", school.work()::set, EDUCATOR);
         routes.get("/educator/cohorts/{cohort}/work/{set}/weights", school.weights()::show, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work/{set}/weights", school.weights()::set, EDUCATOR);
+        routes.get("/educator/cohorts/{cohort}/work/{set}/facts", school.facts()::show, EDUCATOR);
+        routes.post("/educator/cohorts/{cohort}/work/{set}/facts", school.facts()::confirm, EDUCATOR);
+        routes.post(
+                "/educator/cohorts/{cohort}/work/{set}/facts/{confirmation}/take-back",
+                school.facts()::takeBack,
+                EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work/{set}/closing", school.work()::moveClosing, EDUCATOR);
         routes.post("/educator/cohorts/{cohort}/work/{set}/take-back", school.work()::takeBack, EDUCATOR);
 

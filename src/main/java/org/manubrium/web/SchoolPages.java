@@ -2,6 +2,7 @@ package org.manubrium.web;
 
 import org.manubrium.web.account.WelcomePages;
 import org.manubrium.web.cohort.CohortPages;
+import org.manubrium.web.cohort.FactsPages;
 import org.manubrium.web.cohort.JoinPages;
 import org.manubrium.web.cohort.RosterPages;
 import org.manubrium.web.cohort.SetWorkPages;
@@ -25,6 +26,7 @@ public record SchoolPages(
         RosterPages rosters,
         SetWorkPages work,
         WeightsPages weights,
+        FactsPages facts,
         JoinPages joining,
         WelcomePages welcome,
         ReviewPages review,

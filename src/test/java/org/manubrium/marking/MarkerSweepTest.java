@@ -85,7 +85,7 @@ class MarkerSweepTest {
     }
 
     /** A reading is right only of what was examined, and "absent" only after reinforcement. */
-    private static List<Event> examinedFirst(Event event) {
+    static List<Event> examinedFirst(Event event) {
         return event instanceof Event.Recorded recorded
                 ? List.of(new Event.Probed(recorded.item(), Map.of("reinforcement", "clench")), event)
                 : List.of(event);
@@ -103,13 +103,13 @@ class MarkerSweepTest {
                 new Event.Answered(systolic, "normal", List.of("normal")));
     }
 
-    private static List<Event> joined(List<Event> first, List<Event> then) {
+    static List<Event> joined(List<Event> first, List<Event> then) {
         List<Event> all = new ArrayList<>(first);
         all.addAll(then);
         return all;
     }
 
-    private static List<Event> attempt(RandomGenerator random) {
+    static List<Event> attempt(RandomGenerator random) {
         List<Event> events = new ArrayList<>();
         for (int i = random.nextInt(40); i > 0; i--) {
             KeyLine line = LEFT.lines().get(random.nextInt(LEFT.lines().size()));
@@ -155,7 +155,7 @@ class MarkerSweepTest {
                 });
     }
 
-    private static Event mirrored(Event event) {
+    static Event mirrored(Event event) {
         if (event instanceof Event.Probed probed) {
             return new Event.Probed(probed.item().mirrored(), probed.technique());
         }

@@ -14,9 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.manubrium.Chromium;
 import org.manubrium.TestBrowser;
+import org.manubrium.TestSchool;
 import org.manubrium.TestServer;
 import org.manubrium.Trials;
 import org.manubrium.security.Role;
+import org.manubrium.store.SetCase;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -50,6 +52,10 @@ class AccessibilityTest {
         pages.addAll(List.of("/student", open, marked + "/debrief", "/educator", "/educator/drafts/new", faulty));
         pages.addAll(List.of("/educator/signs", "/educator/signs/knee-reflex?with=root-compression%7CL4"));
         pages.addAll(List.of("/educator/cohorts", cohort, "/reviewer", cohort.replace("/educator", "/reviewer")));
+        SetCase station = new TestSchool(server).station(TestSchool.UNCHECKED);
+        String work = "/educator/cohorts/" + station.cohortId();
+        pages.addAll(
+                List.of(work, work + "/work/" + station.id() + "/facts", work + "/work/" + station.id() + "/weights"));
         pages.addAll(List.of("/account/password", "/no-such-page"));
         signIn();
     }

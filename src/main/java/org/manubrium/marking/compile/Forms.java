@@ -40,7 +40,7 @@ final class Forms {
     }
 
     private Form form(String convention, Manoeuvre manoeuvre, Sign sign) {
-        Origin own = new Origin(manoeuvre.source(), manoeuvre.confidence());
+        Origin own = Unopened.of(manoeuvre);
         String scale = manoeuvre.kind() == ReadingKind.GRADED ? scale(convention, manoeuvre) : "";
         Limits limits = limits(convention, manoeuvre, sign, own);
         Optional<Conventions.Roots> roots =
@@ -53,7 +53,7 @@ final class Forms {
                 limits.most,
                 roots.map(Conventions.Roots::accepted).orElse(List.of()),
                 limits.origin,
-                roots.map(r -> new Origin(r.source(), r.confidence())).orElse(own));
+                roots.map(Unopened::of).orElse(own));
     }
 
     private String scale(String convention, Manoeuvre manoeuvre) {
@@ -83,11 +83,7 @@ final class Forms {
                         && !strayed(
                                 manoeuvre, sign, measured, lowest.isPresent() || fall.isPresent(), highest.isPresent())
                 : sign.normal().orElse(true);
-        return new Limits(
-                normal,
-                least,
-                most,
-                taught.map(row -> new Origin(row.source(), row.confidence())).orElse(own));
+        return new Limits(normal, least, most, taught.map(Unopened::of).orElse(own));
     }
 
     /** Whether the number has strayed from health to the side of which the convention says nothing. */
@@ -148,7 +144,7 @@ final class Forms {
     List<PublishedSet> published(Manoeuvre manoeuvre, Item item) {
         return owners(manoeuvre, item)
                 .flatMap(owner -> conventions.published(owner).stream())
-                .map(p -> new PublishedSet(p.roots(), new Origin(p.source(), p.confidence())))
+                .map(p -> new PublishedSet(p.roots(), Unopened.of(p)))
                 .toList();
     }
 

@@ -16,6 +16,7 @@ import org.manubrium.marking.key.KeyLine;
 import org.manubrium.marking.key.KeyLine.Necessity;
 import org.manubrium.marking.key.Origin;
 import org.manubrium.marking.key.Showing;
+import org.manubrium.patient.Conditions;
 import org.manubrium.patient.sign.Signs;
 import org.manubrium.patient.sign.Strand;
 
@@ -29,6 +30,7 @@ public final class KeyCompiler {
     private final Signs signs;
     private final Conventions conventions;
     private final Meant meant;
+    private final Unopened unopened;
     private final List<HarmRule> harms;
     private final String tablesHash;
     private final CaseWeigher weigher;
@@ -37,6 +39,7 @@ public final class KeyCompiler {
     public KeyCompiler(
             Signs signs,
             Conventions conventions,
+            Conditions conditions,
             List<RelatedTerm> related,
             List<HarmRule> harms,
             String tablesHash,
@@ -44,6 +47,8 @@ public final class KeyCompiler {
         this.signs = signs;
         this.conventions = conventions;
         this.meant = new Meant(signs.meanings().terms(), related);
+        this.unopened =
+                new Unopened(signs.examination(), conditions, signs.meanings().terms(), conventions);
         this.harms = List.copyOf(harms);
         this.tablesHash = tablesHash;
         this.weigher = weigher;
@@ -54,8 +59,8 @@ public final class KeyCompiler {
         Rivals rivals = new Rivals(signs, conventions, truth);
         Map<Unit, Necessity> chosen =
                 new Essentials(rivals.names(), rivals.health()).choose(rivals.units(), truth.choices());
-        LineMaker maker =
-                new LineMaker(signs, conventions, meant, truth.body(), rivals.patient(), people.like(truth.body()));
+        LineMaker maker = new LineMaker(
+                signs, conventions, meant, unopened, truth.body(), rivals.patient(), people.like(truth.body()));
         List<KeyLine> lines = new ArrayList<>();
         for (Unit unit : rivals.units()) {
             Manoeuvre manoeuvre =

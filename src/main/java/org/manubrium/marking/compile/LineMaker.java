@@ -10,6 +10,7 @@ import org.manubrium.examination.Place;
 import org.manubrium.examination.PlaceMode;
 import org.manubrium.examination.Probe;
 import org.manubrium.marking.convention.Conventions;
+import org.manubrium.marking.key.Form;
 import org.manubrium.marking.key.KeyLine;
 import org.manubrium.marking.key.KeyLine.Necessity;
 import org.manubrium.marking.key.Origin;
@@ -28,13 +29,22 @@ final class LineMaker {
     private final ReadingKeys readings;
     private final Forms forms;
     private final SiteKeys sites;
+    private final Unopened unopened;
 
-    LineMaker(Signs signs, Conventions conventions, Meant meant, Body body, Look patient, HealthyPeople people) {
+    LineMaker(
+            Signs signs,
+            Conventions conventions,
+            Meant meant,
+            Unopened unopened,
+            Body body,
+            Look patient,
+            HealthyPeople people) {
         this.signs = signs;
         this.body = body;
         this.meant = meant;
         this.readings = new ReadingKeys(signs, patient, people);
         this.forms = new Forms(conventions, signs, patient, new Look(signs, body.healthy()));
+        this.unopened = unopened;
         this.sites = new SiteKeys(body.anatomy());
     }
 
@@ -44,6 +54,7 @@ final class LineMaker {
 
     KeyLine line(Manoeuvre manoeuvre, Item item, Necessity necessity, Showing showing) {
         Sign sign = signs.sign(body, Signs.usual(manoeuvre, item));
+        List<Form> taught = forms.of(manoeuvre, sign);
         return new KeyLine(
                 item,
                 manoeuvre.name(),
@@ -54,11 +65,19 @@ final class LineMaker {
                 showing,
                 manoeuvre.questions(),
                 readings.of(manoeuvre, item),
-                forms.of(manoeuvre, sign),
+                taught,
                 forms.published(manoeuvre, item),
                 necessity.essential() ? site(item, sign) : SiteKey.NONE,
                 meant.of(sign),
-                new Origin(manoeuvre.source(), manoeuvre.confidence()));
+                Unopened.of(manoeuvre),
+                beneath(sign, taught));
+    }
+
+    private List<Origin> beneath(Sign sign, List<Form> taught) {
+        return Stream.concat(
+                        unopened.scales(taught.stream().map(Form::scale).toList()).stream(),
+                        unopened.among(sign.meaning().ailments()).stream())
+                .toList();
     }
 
     private SiteKey site(Item item, Sign sign) {

@@ -29,8 +29,7 @@ final class Meant {
         return terms.stream()
                 .filter(term -> term.id().equals(meaning.term()))
                 .findFirst()
-                .map(term -> new MeansKey(
-                        term.id(), meaning.text(), near(term.id()), new Origin(term.source(), term.confidence())))
+                .map(term -> new MeansKey(term.id(), meaning.text(), near(term.id()), Unopened.of(term)))
                 .orElse(NOTHING_TO_ASK);
     }
 

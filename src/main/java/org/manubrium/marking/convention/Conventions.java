@@ -16,8 +16,12 @@ public final class Conventions {
     private final Map<String, Map<String, ConventionFact>> facts = new LinkedHashMap<>();
     private final List<PublishedRoots> published;
 
-    /** The sets of roots that a convention accepts, each an alternative, and where that comes from. */
-    public record Roots(List<SegmentSet> accepted, String source, String confidence) {}
+    /**
+     * The sets of roots that a convention accepts, each an alternative, and where that comes from.
+     *
+     * @param row the {@link ConventionFact}, or the {@link PublishedRoots} where the convention says nothing of its own
+     */
+    public record Roots(List<SegmentSet> accepted, String source, String confidence, Record row) {}
 
     public Conventions(List<ConventionFact> rows, List<PublishedRoots> published) {
         this.published = List.copyOf(published);
@@ -60,10 +64,15 @@ public final class Conventions {
     /** The roots a convention teaches for a reflex, a movement or a point of the skin; empty if none are tabled. */
     public Optional<Roots> roots(String convention, String owner) {
         return fact(convention, owner + ROOTS)
-                .map(row -> new Roots(sets(row), row.source(), row.confidence()))
+                .map(row -> new Roots(sets(row), row.source(), row.confidence(), row))
                 .or(() -> published(owner).stream()
                         .findFirst()
-                        .map(p -> new Roots(List.of(p.roots()), p.source(), p.confidence())));
+                        .map(p -> new Roots(List.of(p.roots()), p.source(), p.confidence(), p)));
+    }
+
+    /** Every set in print, in table order. */
+    public List<PublishedRoots> published() {
+        return published;
     }
 
     /** Every set in print for it. */

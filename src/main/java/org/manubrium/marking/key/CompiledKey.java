@@ -1,5 +1,6 @@
 package org.manubrium.marking.key;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.examination.Item;
@@ -40,6 +41,13 @@ public record CompiledKey(
     /** The same with another conclusion. */
     public CompiledKey with(ConclusionKey other) {
         return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, weighing);
+    }
+
+    /** Whether anything in it stands on one of these rows. */
+    public boolean standsOn(Collection<String> rows) {
+        return lines.stream()
+                .flatMap(KeyLine::everythingBehind)
+                .anyMatch(origin -> !origin.row().isEmpty() && rows.contains(origin.row()));
     }
 
     public Optional<KeyLine> line(Item item) {

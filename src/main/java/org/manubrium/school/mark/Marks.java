@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.manubrium.exchange.EventJson;
 import org.manubrium.exchange.SheetJson;
+import org.manubrium.marking.Checked;
 import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.Marker;
 import org.manubrium.marking.Weights;
@@ -13,6 +14,7 @@ import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.school.bedside.OnHandIn;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.Cohort;
+import org.manubrium.store.SetCase;
 import org.manubrium.store.StoredEvent;
 import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
@@ -33,7 +35,7 @@ public final class Marks implements OnHandIn {
     }
 
     /** By what an attempt is marked. */
-    record Rules(CompiledKey key, String convention, Weights weights) {}
+    record Rules(CompiledKey key, String convention, Weights weights, Checked checked) {}
 
     @Override
     public void handedIn(Stores stores, Attempt attempt) {
@@ -43,7 +45,10 @@ public final class Marks implements OnHandIn {
     /** The rules in force for an attempt, and for every other at the same version in the same set case. */
     Rules rules(Stores stores, Attempt attempt) {
         return new Rules(
-                keys.of(stores, attempt.caseVersionId()), convention(stores, attempt), weights(stores, attempt));
+                keys.of(stores, attempt.caseVersionId()),
+                convention(stores, attempt),
+                weights(stores, attempt),
+                checked(stores, attempt));
     }
 
     /** The mark of an attempt by these rules, not stored. */
@@ -52,6 +57,7 @@ public final class Marks implements OnHandIn {
                 rules.key(),
                 rules.convention(),
                 rules.weights(),
+                rules.checked(),
                 events.stream().map(Marks::logged).toList());
         return new StoredMark(
                 0,
@@ -62,6 +68,18 @@ public final class Marks implements OnHandIn {
                 clock.instant(),
                 false,
                 round);
+    }
+
+    /** In a station a fact that nobody here has checked scores only once an educator has confirmed it. */
+    private static Checked checked(Stores stores, Attempt attempt) {
+        return new Checked(isStation(stores, attempt), stores.confirmations().inForce());
+    }
+
+    static boolean isStation(Stores stores, Attempt attempt) {
+        return attempt.setCaseId()
+                .flatMap(set -> stores.setCases().find(set))
+                .filter(set -> set.mode() == SetCase.Mode.STATION)
+                .isPresent();
     }
 
     /** As the educator weighs the set case; as tabled where nobody does. */

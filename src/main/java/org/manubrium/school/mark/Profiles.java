@@ -14,7 +14,6 @@ import org.manubrium.marking.profile.ProfileMaker;
 import org.manubrium.school.bedside.Bedside;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.Database;
-import org.manubrium.store.SetCase;
 import org.manubrium.store.StoredEvent;
 import org.manubrium.store.Stores;
 
@@ -55,11 +54,7 @@ public final class Profiles {
     }
 
     private static boolean advises(Stores stores, Attempt attempt) {
-        boolean station = attempt.setCaseId()
-                .flatMap(set -> stores.setCases().find(set))
-                .filter(set -> set.mode() == SetCase.Mode.STATION)
-                .isPresent();
-        return !station && !attempt.isHandedIn();
+        return !Marks.isStation(stores, attempt) && !attempt.isHandedIn();
     }
 
     /** The step that would help most next, in words; empty if none may be asked for, or if none tells much. */

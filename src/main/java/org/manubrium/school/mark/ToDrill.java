@@ -39,7 +39,7 @@ public final class ToDrill {
 
     private static List<Wish> of(CompiledKey key, List<Line> lines) {
         return lines.stream()
-                .filter(line -> line.credit() < WELL_ENOUGH)
+                .filter(line -> line.credit() < WELL_ENOUGH && line.scored())
                 .sorted(Comparator.comparingDouble(Line::credit))
                 .flatMap(line -> fact(key, line).map(fact -> new Wish(fact, line.asked())).stream())
                 .collect(java.util.stream.Collectors.toMap(

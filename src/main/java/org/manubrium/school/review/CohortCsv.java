@@ -53,7 +53,7 @@ public final class CohortCsv {
         return csv;
     }
 
-    /** One row for each line of each mark sheet; the credit 0..1. */
+    /** One row for each line of each mark sheet; the credit 0..1, blank where the line does not score. */
     public static Csv lines(CohortReview review) {
         Csv csv = new Csv(
                 "set_case",
@@ -85,7 +85,7 @@ public final class CohortCsv {
                         Cell.of(line.asked()),
                         Cell.of(line.done()),
                         Cell.of(line.key()),
-                        Cell.of(line.credit(), CREDIT_DECIMALS),
+                        line.scored() ? Cell.of(line.credit(), CREDIT_DECIMALS) : Cell.blank(),
                         Cell.of(line.why()),
                         Cell.of(line.origin().source())));
             }

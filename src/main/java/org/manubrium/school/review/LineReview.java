@@ -10,7 +10,7 @@ import org.manubrium.marking.MarkSheet.Line;
 /**
  * How a line was answered.
  *
- * @param asked how many sheets hold it
+ * @param asked how many sheets hold it and score it
  * @param meanCredit over those sheets, 0..1
  * @param wrong what earned less than the whole credit, the commonest first
  */
@@ -21,6 +21,7 @@ public record LineReview(SheetLine line, int asked, double meanCredit, List<Give
     static LineReview of(SheetLine line, List<MarkSheet> sheets) {
         List<Line> given = sheets.stream()
                 .flatMap(sheet -> CaseReview.lineOf(sheet, line).stream())
+                .filter(Line::scored)
                 .toList();
         Map<String, Long> wrong = given.stream()
                 .filter(one -> one.credit() < 1)

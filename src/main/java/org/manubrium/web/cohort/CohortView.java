@@ -16,6 +16,7 @@ import org.manubrium.school.cohort.SetLine;
 import org.manubrium.school.cohort.SetWork;
 import org.manubrium.store.Cohort;
 import org.manubrium.store.Enrolment;
+import org.manubrium.store.SetCase;
 import org.manubrium.web.shell.Form;
 import org.manubrium.web.shell.Moments;
 import org.manubrium.web.shell.View;
@@ -140,6 +141,7 @@ public final class CohortView {
         row.put("closes", moments.read(line.set().closesAt()));
         row.put("closesField", moments.written(line.set().closesAt()));
         row.put("mode", ModeWord.of(line.set().mode()));
+        row.put("station", line.set().mode() == SetCase.Mode.STATION);
         row.put("state", state);
         row.put("begun", line.begun());
         row.put("handedIn", line.handedIn());

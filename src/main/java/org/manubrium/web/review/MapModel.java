@@ -58,6 +58,7 @@ final class MapModel {
 
     private static Map<String, Object> cell(MarkSheet sheet, SheetLine line) {
         return CaseReview.lineOf(sheet, line)
+                .filter(found -> found.scored())
                 .map(found -> Map.<String, Object>of(
                         "heat", "heat-" + Percent.heat(found.credit()), "credit", Percent.whole(found.credit())))
                 .orElse(Map.of("heat", "", "credit", "–"));

@@ -65,7 +65,7 @@ public final class DebriefView {
     private static long full(JsonNode sheet) {
         long full = 0;
         for (JsonNode line : sheet.path("lines")) {
-            full += line.path("credit").asDouble() >= FULL ? 1 : 0;
+            full += scored(line) && line.path("credit").asDouble() >= FULL ? 1 : 0;
         }
         return full;
     }
@@ -125,10 +125,16 @@ public final class DebriefView {
             model.put(field, line.path(field).asText());
         }
         model.put("credit", Math.round(credit * 100));
-        model.put("creditText", credit >= FULL ? "full" : credit > 0.005 ? "part" : "none");
+        model.put("creditText", scored(line) ? credit >= FULL ? "full" : credit > 0.005 ? "part" : "none" : "off");
+        model.put("unscored", !scored(line));
         model.put("source", cite(line.path("source").asText()));
         model.put("unverified", line.path("unverified").asBoolean());
         return model;
+    }
+
+    /** What stands on facts that nobody has checked does not score in a station. */
+    private static boolean scored(JsonNode line) {
+        return line.path("scored").asBoolean(true);
     }
 
     private Map<String, Object> harm(JsonNode harm) {

@@ -81,6 +81,7 @@ final class Shipped {
         return new KeyCompiler(
                         REFERENCE.signs(),
                         REFERENCE.marking().conventions(),
+                        REFERENCE.conditions(),
                         REFERENCE.marking().related(),
                         REFERENCE.marking().harms(),
                         REFERENCE.hash(),
