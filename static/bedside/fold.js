@@ -22,6 +22,9 @@ const apply = {
   probed(sheet, event) {
     lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside).probes.push({ ...event, position: sheet.position });
   },
+  deferred(sheet, event) {
+    lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside).deferred = event.reason;
+  },
   recorded(sheet, event) {
     const line = lineFor(sheet, "manoeuvre", event.manoeuvre, event.clock?.bedside);
     line.readings.set(itemOf(event.side, event.place), event.reading);

@@ -1,6 +1,7 @@
 // One line of the examination sheet: closed, what the student wrote; open, the sign itself and the place to write.
 
 import { showSign } from "../signs/index.js";
+import { Defer } from "./defer.js";
 import { el, freshId, put } from "./dom.js";
 import { meaningText, Questions } from "./questions.js";
 import { Readings } from "./readings.js";
@@ -64,17 +65,18 @@ export class Line {
       probe: (side, place, technique) => bedside.probe(manoeuvre, side, place, technique),
       move: bedside.move,
     });
+    if (manoeuvre.deferrable) this.defer = new Defer(bedside.case.deferrals, (reason) => bedside.defer(manoeuvre, reason));
     this.readings = new Readings(manoeuvre, (side, place, reading) => bedside.record(manoeuvre, side, place, reading));
     this.questions = new Questions(manoeuvre, bedside.case.terms, (question, side, answer, place = "") => bedside.answer(manoeuvre, side, place, question, answer));
     this.sign = el("div", { class: "sign" });
     this.writing = el("fieldset", { class: "writing" }, this.readings.node, this.questions.node, this.questions.roots.node);
-    this.body.append(this.technique.node, el("div", { class: "look" }, this.sign, this.writing),
+    this.body.append(this.technique.node, this.defer?.node ?? "", el("div", { class: "look" }, this.sign, this.writing),
       el("button", { type: "button", class: "close", onclick: () => bedside.toggle(this) }, "Close this line"));
   }
 
   show(line, sheet) {
     this.time.textContent = line.clock === undefined ? "" : clockText(line.clock);
-    this.reading.textContent = readingsText(this.manoeuvre, line) || (line.probes.length ? "nothing written yet" : "not examined yet");
+    this.reading.textContent = readingsText(this.manoeuvre, line) || (line.probes.length ? "nothing written yet" : line.deferred ? "put off" : "not examined yet");
     this.reading.classList.toggle("quiet", line.readings.size === 0);
     this.meaning.textContent = meaningText(line, this.bedside.case.terms);
     if (!this.open || !this.technique) return;
@@ -82,6 +84,7 @@ export class Line {
     this.technique.node.disabled = sheet.handedIn;
     if (sheet.handedIn) this.technique.doing.hidden = this.technique.elsewhere.hidden = true;
     this.writing.disabled = sheet.handedIn;
+    this.defer?.show(line, sheet.handedIn);
     this.readings.show(line);
     this.questions.show(line);
     this.#draw(line);

@@ -17,6 +17,7 @@ function acts(attempt) {
     move: (position) => send({ type: "moved", position }),
     ask: (question) => send({ type: "asked", question }),
     probe: (manoeuvre, side, place, technique) => send({ type: "probed", manoeuvre: manoeuvre.id, side, place, technique }),
+    defer: (manoeuvre, reason) => send({ type: "deferred", manoeuvre: manoeuvre.id, side: "none", place: "", reason }),
     record: (manoeuvre, side, place, reading) => send({ type: "recorded", manoeuvre: manoeuvre.id, side, place, reading }),
     answer: (manoeuvre, side, place, question, answer) => send({ type: "answered", manoeuvre: manoeuvre.id, side, place, question, answer }),
     conclude: (question, answer) => send({ type: "answered", manoeuvre: "", side: "none", place: "", question, answer }),

@@ -15,6 +15,7 @@ public final class Examination {
     private final Map<String, Scale> scales;
     private final Map<String, Caution> cautions;
     private final Map<String, Question> questions;
+    private final Map<String, Deferral> deferrals;
     private final Map<String, Manoeuvre> manoeuvres;
     private final List<Move> moves;
 
@@ -23,6 +24,7 @@ public final class Examination {
         this.scales = by(tables.scales(), Scale::id);
         this.cautions = by(tables.cautions(), Caution::id);
         this.questions = by(tables.questions(), Question::id);
+        this.deferrals = by(tables.deferrals(), Deferral::id);
         this.manoeuvres = by(tables.manoeuvres(), Manoeuvre::id);
         this.moves = List.copyOf(tables.moves());
     }
@@ -55,6 +57,15 @@ public final class Examination {
 
     public Optional<Question> question(String id) {
         return Optional.ofNullable(questions.get(id));
+    }
+
+    /** The reasons for which an intimate examination may be put off. */
+    public Collection<Deferral> deferrals() {
+        return deferrals.values();
+    }
+
+    public Optional<Deferral> deferral(String id) {
+        return Optional.ofNullable(deferrals.get(id));
     }
 
     public Optional<Caution> caution(String id) {

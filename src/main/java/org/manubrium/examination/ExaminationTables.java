@@ -9,4 +9,5 @@ public record ExaminationTables(
         List<Scale> scales,
         List<Caution> cautions,
         List<Question> questions,
+        List<Deferral> deferrals,
         List<Manoeuvre> manoeuvres) {}

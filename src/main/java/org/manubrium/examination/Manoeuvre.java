@@ -42,6 +42,11 @@ public record Manoeuvre(
         String source,
         String confidence) {
 
+    /** Whether it may be put off with a reason. */
+    public boolean intimate() {
+        return intimacy.equals("intimate");
+    }
+
     /** The reader's name, before the colon of {@link #reads}. */
     public String reader() {
         return reads.substring(0, reads.indexOf(':'));

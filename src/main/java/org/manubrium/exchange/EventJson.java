@@ -17,7 +17,7 @@ import org.manubrium.marking.event.Logged.Keyed;
 /** Events as JSON: the same on the wire, in the store and in files of attempts. */
 public final class EventJson {
     private static final int LONGEST_KEY = 64;
-    private static final String TYPES = "one of moved, asked, probed, recorded, answered, handed-in";
+    private static final String TYPES = "one of moved, asked, probed, deferred, recorded, answered, handed-in";
     private static final Set<String> QUESTIONS =
             Set.of("normal", "roots", "site", "means", "differential", "next", "expect", "summary");
 
@@ -92,6 +92,10 @@ public final class EventJson {
                 fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "technique"));
                 yield new Event.Probed(item(fields, fields.word("manoeuvre")), fields.map("technique"));
             }
+            case "deferred" -> {
+                fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "reason"));
+                yield new Event.Deferred(item(fields, fields.word("manoeuvre")), fields.word("reason"));
+            }
             case "recorded" -> {
                 fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "reading"));
                 yield new Event.Recorded(item(fields, fields.word("manoeuvre")), reading(fields.object("reading")));
@@ -156,6 +160,9 @@ public final class EventJson {
             put(node, probed.item());
             ObjectNode technique = node.putObject("technique");
             new TreeMap<>(probed.technique()).forEach(technique::put);
+        } else if (keyed.event() instanceof Event.Deferred deferred) {
+            put(node, deferred.item());
+            node.put("reason", deferred.reason());
         } else if (keyed.event() instanceof Event.Recorded recorded) {
             put(node, recorded.item());
             put(node.putObject("reading"), recorded.reading());

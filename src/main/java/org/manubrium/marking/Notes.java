@@ -51,6 +51,7 @@ final class Notes {
         if (guesses.size() > DifferentialRule.LONGEST) {
             notes.add("More than " + DifferentialRule.LONGEST + " diagnoses were named; the rest were not read.");
         }
+        notes.addAll(new Deferrals(key, attempt).notes());
         notes.addAll(new Expectations(key).notes(attempt));
         attempt.answer(Event.CONCLUSION, "summary").stream()
                 .filter(text -> !text.isBlank())

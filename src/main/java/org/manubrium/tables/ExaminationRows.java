@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.manubrium.anatomy.SkinPoint;
 import org.manubrium.examination.Caution;
+import org.manubrium.examination.Deferral;
 import org.manubrium.examination.ExaminationTables;
 import org.manubrium.examination.Level;
 import org.manubrium.examination.Manoeuvre;
@@ -58,6 +59,15 @@ final class ExaminationRows {
                                 r.word("id"),
                                 r.word("name"),
                                 r.whole("seconds"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "deferrals",
+                        r -> new Deferral(
+                                r.word("id"),
+                                r.word("name"),
+                                r.text("question"),
+                                r.yes("essential"),
                                 r.word("source"),
                                 r.word("confidence"))),
                 files.rows("manoeuvres", r -> manoeuvre(r, variants)));

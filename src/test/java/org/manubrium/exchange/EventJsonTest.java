@@ -29,6 +29,7 @@ class EventJsonTest {
                 "{'key':'a','type':'recorded','manoeuvre':'plantar-response','side':'right','place':'','reading':{'seen':'extensor'}}",
                 "{'key':'a','type':'answered','manoeuvre':'triceps-reflex','side':'left','place':'','question':'roots','answer':['C7']}",
                 "{'key':'a','type':'answered','manoeuvre':'','side':'none','place':'','question':'differential','answer':['x=70','y=30']}",
+                "{'key':'a','type':'deferred','manoeuvre':'rectum-finger','side':'none','place':'','reason':'no-chaperone'}",
                 "{'key':'a','type':'handed-in'}"
             })
     void everyKindOfEventReadsBackAsItWasWritten(String json) {
@@ -50,7 +51,7 @@ class EventJsonTest {
             value = {
                 "{'type':'handed-in'} | key: expected text, found nothing",
                 "{'key':' ','type':'handed-in'} | key: expected text that is not blank, found \" \"",
-                "{'key':'a','type':'slept'} | type: expected one of moved, asked, probed, recorded, answered, handed-in, found \"slept\"",
+                "{'key':'a','type':'slept'} | type: expected one of moved, asked, probed, deferred, recorded, answered, handed-in, found \"slept\"",
                 "{'key':'a','type':'moved'} | position: expected text, found nothing",
                 "{'key':'a','type':'moved','position':4} | position: expected text, found 4",
                 "{'key':'a','type':'moved','position':'prone','speed':3} | speed: expected no such field; the fields are key, position, type, found it",

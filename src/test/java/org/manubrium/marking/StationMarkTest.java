@@ -34,6 +34,7 @@ class StationMarkTest {
                         .toList(),
                 key.conclusion(),
                 key.harms(),
+                key.deferrals(),
                 key.weighing());
     }
 
@@ -189,6 +190,7 @@ class StationMarkTest {
                                 .toList()))
                         .toList(),
                 new org.manubrium.marking.key.ConclusionKey(List.of(), List.of(), List.of(), List.of(), TinyKey.SEEN),
+                List.of(),
                 List.of(),
                 LEFT.weighing());
         MarkSheet sheet = mark(key, STATION, List.of());

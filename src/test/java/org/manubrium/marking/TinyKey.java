@@ -9,6 +9,7 @@ import org.manubrium.examination.Item;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.marking.key.ConclusionKey;
 import org.manubrium.marking.key.ConclusionKey.Diagnosis;
+import org.manubrium.marking.key.DeferralRule;
 import org.manubrium.marking.key.Form;
 import org.manubrium.marking.key.HarmRule;
 import org.manubrium.marking.key.KeyLine;
@@ -56,7 +57,14 @@ final class TinyKey {
                 List.of(new Diagnosis("root", "a root", List.of()), new Diagnosis("nerve", "a nerve", List.of())),
                 List.of("mri"),
                 SEEN);
-        return new CompiledKey("tiny", "hash", List.of("oak", "elm"), lines, conclusion, harms(), Weighing.NOTHING);
+        return new CompiledKey("tiny", "hash", List.of("oak", "elm"), lines, conclusion, harms(), deferrals(), Weighing.NOTHING);
+    }
+
+    private static List<DeferralRule> deferrals() {
+        return List.of(
+                new DeferralRule("nobody", "nobody can stand by", "chaperone", true),
+                new DeferralRule("not-needed", "it is not needed", "", false),
+                new DeferralRule("lesson", "this is a lesson", "", true));
     }
 
     private static List<HarmRule> harms() {

@@ -11,6 +11,7 @@ import org.manubrium.marking.convention.Conventions;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.marking.key.ConclusionKey;
 import org.manubrium.marking.key.ConclusionKey.Diagnosis;
+import org.manubrium.marking.key.DeferralRule;
 import org.manubrium.marking.key.HarmRule;
 import org.manubrium.marking.key.KeyLine;
 import org.manubrium.marking.key.KeyLine.Necessity;
@@ -77,7 +78,14 @@ public final class KeyCompiler {
                 lines,
                 conclusion(truth, lines, maker),
                 harms,
+                deferrals(),
                 weigher.weigh(truth));
+    }
+
+    private List<DeferralRule> deferrals() {
+        return signs.examination().deferrals().stream()
+                .map(row -> new DeferralRule(row.id(), row.name(), row.question(), row.essential()))
+                .toList();
     }
 
     private ConclusionKey conclusion(CaseTruth truth, List<KeyLine> lines, LineMaker maker) {

@@ -26,6 +26,7 @@ public final class CorrectedKey {
     private static CompiledKey with(
             CompiledKey key, List<KeyLine> lines, org.manubrium.marking.key.ConclusionKey conclusion) {
         return new CompiledKey(
-                key.caseId(), key.tablesHash(), key.conventions(), lines, conclusion, key.harms(), key.weighing());
+                key.caseId(), key.tablesHash(), key.conventions(), lines, conclusion, key.harms(),
+                key.deferrals(), key.weighing());
     }
 }

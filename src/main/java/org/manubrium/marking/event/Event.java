@@ -39,6 +39,14 @@ public sealed interface Event {
         }
     }
 
+    /** An intimate manoeuvre was put off, and why: one of the tabled reasons. */
+    record Deferred(Item item, String reason) implements Event {
+        @Override
+        public String type() {
+            return "deferred";
+        }
+    }
+
     /** A reading was written down. */
     record Recorded(Item item, Reading reading) implements Event {
         @Override

@@ -12,6 +12,7 @@ import org.manubrium.reasoning.Weighing;
  * @param tablesHash names the state of the tables it was compiled from
  * @param conventions ids of the teaching conventions it holds the forms of
  * @param lines one for every item of the examination, in table order
+ * @param deferrals the reasons for which an intimate manoeuvre may be put off
  * @param weighing what is needed to say how an examination narrows the differential
  */
 public record CompiledKey(
@@ -21,16 +22,18 @@ public record CompiledKey(
         List<KeyLine> lines,
         ConclusionKey conclusion,
         List<HarmRule> harms,
+        List<DeferralRule> deferrals,
         Weighing weighing) {
     public CompiledKey {
         conventions = List.copyOf(conventions);
         lines = List.copyOf(lines);
         harms = List.copyOf(harms);
+        deferrals = List.copyOf(deferrals);
     }
 
     /** The same with other rules about harm. */
     public CompiledKey withHarms(List<HarmRule> others) {
-        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, weighing);
+        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, deferrals, weighing);
     }
 
     /** The same with other lines. */
@@ -40,7 +43,7 @@ public record CompiledKey(
 
     /** The same with another conclusion. */
     public CompiledKey with(ConclusionKey other) {
-        return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, weighing);
+        return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, deferrals, weighing);
     }
 
     /** Whether anything in it stands on one of these rows. */

@@ -35,10 +35,24 @@ final class Fitness {
         if (event instanceof Event.Probed probed) {
             return item(probed.item()).or(() -> probe(probed, position));
         }
+        if (event instanceof Event.Deferred deferred) {
+            return deferred(deferred);
+        }
         if (event instanceof Event.Recorded recorded) {
             return item(recorded.item());
         }
         return event instanceof Event.Answered answered ? answered(answered) : Optional.empty();
+    }
+
+    private Optional<String> deferred(Event.Deferred deferred) {
+        if (examination.deferral(deferred.reason()).isEmpty()) {
+            return Optional.of("There is no reason \"" + deferred.reason() + "\" to put something off.");
+        }
+        return manoeuvre(deferred.item())
+                .map(m -> m.intimate()
+                        ? Optional.<String>empty()
+                        : Optional.of("The " + m.name() + " is not intimate: do it, or leave it out."))
+                .orElseGet(() -> unknown(deferred.item()));
     }
 
     private Optional<String> answered(Event.Answered answered) {

@@ -80,6 +80,13 @@ public final class Debriefs {
         if (event instanceof Event.Probed probed) {
             return Optional.of(said(probed.item()));
         }
+        if (event instanceof Event.Deferred deferred) {
+            String why = examination
+                    .deferral(deferred.reason())
+                    .map(reason -> reason.name())
+                    .orElse(deferred.reason());
+            return Optional.of("put off: " + said(deferred.item()) + ", because " + why);
+        }
         return event instanceof Event.HandedIn ? Optional.of("handed in") : Optional.empty();
     }
 

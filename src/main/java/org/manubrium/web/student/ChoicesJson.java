@@ -38,6 +38,11 @@ public final class ChoicesJson {
                 examination.questions().stream()
                         .map(q -> Map.of("id", q.id(), "name", q.name()))
                         .toList());
+        json.put(
+                "deferrals",
+                examination.deferrals().stream()
+                        .map(d -> Map.of("id", d.id(), "name", d.name()))
+                        .toList());
         json.put("terms", terms(choices.terms()));
         return json;
     }
@@ -70,6 +75,7 @@ public final class ChoicesJson {
                 manoeuvre.variants().stream().map(ChoicesJson::variant).toList());
         json.put("reading", reading(manoeuvre, choices));
         json.put("questions", manoeuvre.questions());
+        json.put("deferrable", manoeuvre.intimate());
         return json;
     }
 

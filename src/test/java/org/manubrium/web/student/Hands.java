@@ -30,6 +30,9 @@ abstract class Hands {
     /** Presses the button or link that reads so. */
     abstract void press(String text);
 
+    /** Opens the part of the page under this summary. */
+    abstract void pressSummary(String text);
+
     /** Picks the choice with this value in the visible group under this legend. */
     abstract void choose(String legend, String value);
 
@@ -80,6 +83,14 @@ abstract class Hands {
         }
 
         @Override
+        void pressSummary(String text) {
+            click(
+                    "return [...document.querySelectorAll('summary')]"
+                            + ".find(e => e.checkVisibility() && e.textContent.trim() === arguments[0])",
+                    text);
+        }
+
+        @Override
         void choose(String legend, String value) {
             click(
                     "return [...document.querySelectorAll('fieldset')].filter(f => f.checkVisibility()"
@@ -125,6 +136,12 @@ abstract class Hands {
         @Override
         void press(String text) {
             tabTo("['BUTTON', 'A'].includes(e.tagName) && e.textContent.trim() === arguments[0]", text);
+            type(Keys.ENTER);
+        }
+
+        @Override
+        void pressSummary(String text) {
+            tabTo("e.tagName === 'SUMMARY' && e.textContent.trim() === arguments[0]", text);
             type(Keys.ENTER);
         }
 
