@@ -43,7 +43,12 @@ record MarkingWing(
         Weights weights = reference.marking().weights();
         String usual = reference.marking().conventions().ids().get(0);
         KeysInForce keys = new KeysInForce();
-        Marks marks = new Marks(keys, weights, usual, clock);
+        Profiles profiles = new Profiles(
+                database,
+                keys,
+                reference.examination(),
+                reference.reasoning().grounds().threshold());
+        Marks marks = new Marks(keys, weights, usual, clock, profiles::measured);
         Remarkings remarkings = new Remarkings(database, marks, clock);
         RemarkWorker worker = new RemarkWorker(remarkings);
         return new MarkingWing(
@@ -52,11 +57,7 @@ record MarkingWing(
                 worker,
                 new KeyDesk(database, keys, compiler(reference), weights, remarkings, worker, clock),
                 new ToDrill(keys),
-                new Profiles(
-                        database,
-                        keys,
-                        reference.examination(),
-                        reference.reasoning().grounds().threshold()),
+                profiles,
                 new Weighing(database, weights, remarkings, worker),
                 new HowSure(database, keys),
                 new FactDesk(database, keys, unopened(reference), weights, remarkings, worker, clock),

@@ -3,6 +3,7 @@ package org.manubrium.casefile;
 import org.manubrium.marking.compile.CaseWeigher;
 import org.manubrium.marking.compile.KeyCompiler;
 import org.manubrium.marking.key.CompiledKey;
+import org.manubrium.patient.Body;
 import org.manubrium.reasoning.weigh.Weigher;
 import org.manubrium.tables.MarkingTables;
 import org.manubrium.tables.Reference;
@@ -12,6 +13,7 @@ public final class CaseKeys {
     private final Reference reference;
     private final KeyCompiler compiler;
     private final HarmsOfCase harms;
+    private final SoreOfCase sore;
     private final ExpectationsOfCase expectations;
 
     public CaseKeys(Reference reference) {
@@ -19,6 +21,7 @@ public final class CaseKeys {
         this.reference = reference;
         this.expectations = new ExpectationsOfCase(reference);
         this.harms = new HarmsOfCase(reference.signs(), marking.harms());
+        this.sore = new SoreOfCase(reference.signs(), marking.hurting());
         this.compiler = new KeyCompiler(
                 reference.signs(),
                 marking.conventions(),
@@ -35,7 +38,9 @@ public final class CaseKeys {
     /** The key of a case; the same case and tables always give the same. */
     public CompiledKey of(CaseFile file) {
         CompiledKey key = compiler.compile(file.truth(reference));
-        return key.withHarms(harms.of(file.body(reference), file.unsafe()))
+        Body body = file.body(reference);
+        return key.withHarms(harms.of(body, file.unsafe()))
+                .withSore(sore.of(body))
                 .with(key.conclusion().expecting(expectations.of(file)));
     }
 }

@@ -14,6 +14,7 @@ import org.manubrium.exchange.BadRecord;
 import org.manubrium.exchange.SheetJson;
 import org.manubrium.marking.Checked;
 import org.manubrium.marking.Marker;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.tables.Reference;
 
@@ -95,6 +96,7 @@ public final class MarkCommand implements Command {
                     rules.convention(),
                     known.marking().weights(),
                     rules.checked(),
+                    Measured.NOTHING,
                     events));
             Vocabulary.Cited cited = new Vocabulary.Cited(known);
             spellOut(sheet.path("lines"), cited);

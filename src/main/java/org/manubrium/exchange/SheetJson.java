@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.MarkSheet.Domain;
+import org.manubrium.marking.MarkSheet.Handled;
 import org.manubrium.marking.MarkSheet.Harm;
 import org.manubrium.marking.MarkSheet.Line;
 
@@ -34,6 +35,14 @@ public final class SheetJson {
         sheet.lines().forEach(line -> put(lines.addObject(), line));
         ArrayNode harms = node.putArray("harms");
         sheet.harms().forEach(harm -> put(harms.addObject(), harm));
+        ArrayNode handling = node.putArray("handling");
+        sheet.handling().forEach(handled -> put(handling.addObject(), handled));
+        ArrayNode besides = node.putArray("besides");
+        sheet.besides()
+                .forEach(beside -> besides.addObject()
+                        .put("name", beside.name())
+                        .put("percent", rounded(beside.percent(), 100))
+                        .put("weight", beside.weight()));
         sheet.notes().forEach(node.putArray("notes")::add);
         return node;
     }
@@ -61,6 +70,15 @@ public final class SheetJson {
                             .put("source", origin.source())
                             .put("confidence", origin.confidence()));
         }
+    }
+
+    private static void put(ObjectNode node, Handled handled) {
+        node.put("id", handled.id());
+        node.put("text", handled.text());
+        node.put("well", handled.well());
+        node.put("why", handled.why());
+        node.put("source", handled.origin().source());
+        node.put("confidence", handled.origin().confidence());
     }
 
     private static void put(ObjectNode node, Harm harm) {

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.manubrium.marking.DomainName;
 import org.manubrium.marking.MarkSheet;
+import org.manubrium.marking.MarkSheet.Beside;
 import org.manubrium.marking.MarkSheet.Domain;
+import org.manubrium.marking.MarkSheet.Handled;
 import org.manubrium.marking.MarkSheet.Harm;
 import org.manubrium.marking.MarkSheet.Line;
 import org.manubrium.marking.Standing;
@@ -34,13 +36,34 @@ public final class SheetReader {
         node.path("lines").forEach(line -> lines.add(line(line)));
         List<Harm> harms = new ArrayList<>();
         node.path("harms").forEach(harm -> harms.add(new Harm(text(harm, "id"), text(harm, "text"), origin(harm))));
+        List<Handled> handling = new ArrayList<>();
+        node.path("handling")
+                .forEach(one -> handling.add(new Handled(
+                        text(one, "id"),
+                        text(one, "text"),
+                        one.path("well").asBoolean(),
+                        text(one, "why"),
+                        origin(one))));
+        List<Beside> besides = new ArrayList<>();
+        node.path("besides")
+                .forEach(one -> besides.add(new Beside(
+                        text(one, "name"),
+                        one.path("percent").asDouble(),
+                        one.path("weight").asDouble())));
         List<String> notes = new ArrayList<>();
         node.path("notes").forEach(note -> notes.add(note.asText()));
         List<Domain> domains = Stream.of(DomainName.values())
                 .map(name -> domain(node, name, lines))
                 .toList();
         return new MarkSheet(
-                text(node, "case"), text(node, "convention"), node.path("total").asDouble(), domains, harms, notes);
+                text(node, "case"),
+                text(node, "convention"),
+                node.path("total").asDouble(),
+                domains,
+                harms,
+                handling,
+                besides,
+                notes);
     }
 
     private static Domain domain(JsonNode node, DomainName name, List<Line> lines) {

@@ -78,7 +78,8 @@ final class Deferrals {
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         put.forEach((manoeuvre, made) -> lines(manoeuvre).stream()
-                .filter(line -> lines(manoeuvre).stream().noneMatch(l -> l.necessity().essential()))
+                .filter(line ->
+                        lines(manoeuvre).stream().noneMatch(l -> l.necessity().essential()))
                 .findFirst()
                 .ifPresent(line -> notes.add("You put off: " + line.name() + ", because " + made.reason() + ". "
                         + made.why() + " The case does not turn on it; it costs nothing.")));

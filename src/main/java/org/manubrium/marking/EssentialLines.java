@@ -27,7 +27,9 @@ final class EssentialLines {
                 "essential/" + line.item(),
                 DomainName.ESSENTIAL,
                 "Examine: " + line.label(),
-                probes.isEmpty() ? put.map(p -> "put off, because " + p.reason()).orElse("") : "examined",
+                probes.isEmpty()
+                        ? put.map(p -> "put off, because " + p.reason()).orElse("")
+                        : "examined",
                 line.necessity().reason(),
                 credit.amount(),
                 credit.why(),

@@ -8,14 +8,36 @@ import org.manubrium.marking.key.Origin;
  *
  * @param total per cent, the domains weighed; domains without a line that scores are left out
  * @param harms what should not have been done, beside the mark and never taken off it
+ * @param handling how the patient was handled, beside the mark
+ * @param besides parts of the profile that an educator lets count, none unless one does
  * @param notes what is worth knowing and counts for nothing
  */
 public record MarkSheet(
-        String caseId, String convention, double total, List<Domain> domains, List<Harm> harms, List<String> notes) {
+        String caseId,
+        String convention,
+        double total,
+        List<Domain> domains,
+        List<Harm> harms,
+        List<Handled> handling,
+        List<Beside> besides,
+        List<String> notes) {
     public MarkSheet {
+        handling = List.copyOf(handling);
+        besides = List.copyOf(besides);
         domains = List.copyOf(domains);
         harms = List.copyOf(harms);
         notes = List.copyOf(notes);
+    }
+
+    /** One without anything said of handling, and without a part of the profile. */
+    public MarkSheet(
+            String caseId,
+            String convention,
+            double total,
+            List<Domain> domains,
+            List<Harm> harms,
+            List<String> notes) {
+        this(caseId, convention, total, domains, harms, List.of(), List.of(), notes);
     }
 
     /** Every line of every domain, in order. */
@@ -96,6 +118,12 @@ public record MarkSheet(
             return new Line(id, domain, asked, done, key, credit, why, origin, other);
         }
     }
+
+    /** One thing about handling, done well or not. */
+    public record Handled(String id, String text, boolean well, String why, Origin origin) {}
+
+    /** A part of the profile that counts: per cent, and how much. */
+    public record Beside(String name, double percent, double weight) {}
 
     /** Something that should not have been done as it was. */
     public record Harm(String id, String text, Origin origin) {}

@@ -3,6 +3,7 @@ package org.manubrium.tables;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.manubrium.anatomy.SegmentSet;
 import org.manubrium.marking.Weights;
@@ -28,7 +29,8 @@ final class MarkingRows {
                         files.rows("published_roots", MarkingRows::published)),
                 files.rows("related_terms", MarkingRows::related),
                 files.rows("harm_rules", MarkingRows::harm),
-                weights());
+                weights(),
+                hurting());
     }
 
     private static ConventionFact fact(Row r) {
@@ -78,6 +80,22 @@ final class MarkingRows {
                 r.text("question"),
                 r.word("text"),
                 new Origin(r.word("source"), r.word("confidence")));
+    }
+
+    private record HurtRow(String about, double atLeast) {}
+
+    private record SayingRow(String about, double atLeast, String words) {}
+
+    /** The words of every saying from the amount on at which it is said that it hurts. */
+    private Set<String> hurting() {
+        List<HurtRow> hurts = files.rows("hurts", r -> new HurtRow(r.word("about"), r.number("at_least")));
+        return files
+                .rows("sayings", r -> new SayingRow(r.word("about"), r.number("at_least"), r.word("words")))
+                .stream()
+                .filter(said -> hurts.stream()
+                        .anyMatch(hurt -> hurt.about().equals(said.about()) && said.atLeast() >= hurt.atLeast()))
+                .map(SayingRow::words)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private record WeightRow(String domain, double weight) {}

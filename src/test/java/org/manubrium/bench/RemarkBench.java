@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.manubrium.TestSchool;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Event;
 import org.manubrium.school.mark.HandedIn;
 import org.manubrium.school.mark.KeysInForce;
@@ -68,7 +69,8 @@ final class RemarkBench {
                     new KeysInForce(),
                     TestSchool.REFERENCE.marking().weights(),
                     TestSchool.REFERENCE.marking().conventions().ids().get(0),
-                    clock);
+                    clock,
+                    (version, key, done) -> Measured.NOTHING);
             HandedIn all = new HandedIn(database, marks, 1, events());
             multiply(url);
             Remarkings remarkings = new Remarkings(database, marks, clock);

@@ -27,6 +27,7 @@ class DeferralsTest {
             NOT_NEEDED.conclusion(),
             NOT_NEEDED.harms(),
             NOT_NEEDED.deferrals(),
+            NOT_NEEDED.sore(),
             NOT_NEEDED.weighing());
 
     private static MarkSheet mark(CompiledKey key, Event... events) {
@@ -80,7 +81,8 @@ class DeferralsTest {
     @Test
     void puttingOffIsNoHarm() {
         assertThat(mark(NEEDED, deferred("lesson")).harms()).isEmpty();
-        assertThat(mark(NEEDED, deferred("lesson"), new Event.Probed(TONE, Map.of())).harms())
+        assertThat(mark(NEEDED, deferred("lesson"), new Event.Probed(TONE, Map.of()))
+                        .harms())
                 .extracting(MarkSheet.Harm::id)
                 .containsExactly("no-consent", "no-chaperone");
     }
@@ -98,7 +100,8 @@ class DeferralsTest {
             List<Event> events = MarkerSweepTest.attempt(random);
             Event put = deferred(List.of("nobody", "not-needed", "lesson").get(random.nextInt(3)));
             double before = mark(NEEDED, events.toArray(Event[]::new)).total();
-            double after = mark(NEEDED, MarkerSweepTest.joined(events, List.of(put)).toArray(Event[]::new))
+            double after = mark(
+                            NEEDED, MarkerSweepTest.joined(events, List.of(put)).toArray(Event[]::new))
                     .total();
 
             assertThat(after).isBetween(before - 1e-9, 100.0);

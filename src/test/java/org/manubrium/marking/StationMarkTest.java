@@ -35,11 +35,12 @@ class StationMarkTest {
                 key.conclusion(),
                 key.harms(),
                 key.deferrals(),
+                key.sore(),
                 key.weighing());
     }
 
     private static MarkSheet mark(CompiledKey key, Checked checked, List<Event> events) {
-        return Marker.mark(key, "oak", TinyKey.WEIGHTS, checked, Student.logged(events));
+        return Marker.mark(key, "oak", TinyKey.WEIGHTS, checked, Measured.NOTHING, Student.logged(events));
     }
 
     private static List<String> unscored(MarkSheet sheet) {
@@ -190,6 +191,7 @@ class StationMarkTest {
                                 .toList()))
                         .toList(),
                 new org.manubrium.marking.key.ConclusionKey(List.of(), List.of(), List.of(), List.of(), TinyKey.SEEN),
+                List.of(),
                 List.of(),
                 List.of(),
                 LEFT.weighing());

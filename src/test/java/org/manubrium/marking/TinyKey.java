@@ -57,7 +57,16 @@ final class TinyKey {
                 List.of(new Diagnosis("root", "a root", List.of()), new Diagnosis("nerve", "a nerve", List.of())),
                 List.of("mri"),
                 SEEN);
-        return new CompiledKey("tiny", "hash", List.of("oak", "elm"), lines, conclusion, harms(), deferrals(), Weighing.NOTHING);
+        return new CompiledKey(
+                "tiny",
+                "hash",
+                List.of("oak", "elm"),
+                lines,
+                conclusion,
+                harms(),
+                deferrals(),
+                List.of(),
+                Weighing.NOTHING);
     }
 
     private static List<DeferralRule> deferrals() {

@@ -79,6 +79,7 @@ public final class KeyCompiler {
                 conclusion(truth, lines, maker),
                 harms,
                 deferrals(),
+                List.of(),
                 weigher.weigh(truth));
     }
 

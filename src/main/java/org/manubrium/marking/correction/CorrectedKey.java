@@ -26,7 +26,14 @@ public final class CorrectedKey {
     private static CompiledKey with(
             CompiledKey key, List<KeyLine> lines, org.manubrium.marking.key.ConclusionKey conclusion) {
         return new CompiledKey(
-                key.caseId(), key.tablesHash(), key.conventions(), lines, conclusion, key.harms(),
-                key.deferrals(), key.weighing());
+                key.caseId(),
+                key.tablesHash(),
+                key.conventions(),
+                lines,
+                conclusion,
+                key.harms(),
+                key.deferrals(),
+                key.sore(),
+                key.weighing());
     }
 }

@@ -13,6 +13,7 @@ import org.manubrium.reasoning.Weighing;
  * @param conventions ids of the teaching conventions it holds the forms of
  * @param lines one for every item of the examination, in table order
  * @param deferrals the reasons for which an intimate manoeuvre may be put off
+ * @param sore where the patient is sore, one for each way of examining
  * @param weighing what is needed to say how an examination narrows the differential
  */
 public record CompiledKey(
@@ -23,17 +24,24 @@ public record CompiledKey(
         ConclusionKey conclusion,
         List<HarmRule> harms,
         List<DeferralRule> deferrals,
+        List<Soreness> sore,
         Weighing weighing) {
     public CompiledKey {
         conventions = List.copyOf(conventions);
         lines = List.copyOf(lines);
         harms = List.copyOf(harms);
         deferrals = List.copyOf(deferrals);
+        sore = List.copyOf(sore);
     }
 
     /** The same with other rules about harm. */
     public CompiledKey withHarms(List<HarmRule> others) {
-        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, deferrals, weighing);
+        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, others, deferrals, sore, weighing);
+    }
+
+    /** The same of a patient who is sore elsewhere. */
+    public CompiledKey withSore(List<Soreness> others) {
+        return new CompiledKey(caseId, tablesHash, conventions, lines, conclusion, harms, deferrals, others, weighing);
     }
 
     /** The same with other lines. */
@@ -43,7 +51,7 @@ public record CompiledKey(
 
     /** The same with another conclusion. */
     public CompiledKey with(ConclusionKey other) {
-        return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, deferrals, weighing);
+        return new CompiledKey(caseId, tablesHash, conventions, lines, other, harms, deferrals, sore, weighing);
     }
 
     /** Whether anything in it stands on one of these rows. */

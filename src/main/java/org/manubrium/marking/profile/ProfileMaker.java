@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
@@ -19,6 +20,7 @@ import org.manubrium.reasoning.Advice;
 import org.manubrium.reasoning.Belief;
 import org.manubrium.reasoning.Curve;
 import org.manubrium.reasoning.Curve.Done;
+import org.manubrium.reasoning.Curve.Point;
 import org.manubrium.reasoning.Evidence;
 import org.manubrium.reasoning.plan.Plan;
 import org.manubrium.reasoning.plan.Planner;
@@ -58,6 +60,52 @@ public final class ProfileMaker {
         List<Done> done = done(probes);
         return Optional.of(new Profile(
                 handling(events, probes), curve.of(done), curve.of(efficient), threshold, idle(probes), missed(done)));
+    }
+
+    /** The same in numbers from 0 to 1; nothing is measured of someone who does nothing. */
+    public Measured measured(List<Logged> events) {
+        List<Logged> probes = probes(events);
+        if (probes.isEmpty()) {
+            return Measured.NOTHING;
+        }
+        Handling handling = handling(events, probes);
+        double time = handling.seconds() == 0 ? 1 : (double) handling.fewestSeconds() / handling.seconds();
+        double moves = (handling.fewestChanges() + 1.0) / (handling.changes() + 1.0);
+        return new Measured(thoroughness(probes), share((time + moves) / 2), information(events));
+    }
+
+    /** Of the items of every examination, in the systems on which the case turns, the share that was examined. */
+    private double thoroughness(List<Logged> probes) {
+        Set<String> systems = key.essentials().stream()
+                .flatMap(line -> examination.manoeuvre(line.item().manoeuvre()).stream())
+                .map(Manoeuvre::system)
+                .collect(Collectors.toSet());
+        List<Item> routine = examination.manoeuvres().stream()
+                .filter(m -> m.when().equals("always") && systems.contains(m.system()))
+                .flatMap(m -> Examination.items(m).stream())
+                .toList();
+        Set<Item> done = probes.stream()
+                .map(logged -> ((Event.Probed) logged.event()).item())
+                .collect(Collectors.toSet());
+        long examined = routine.stream()
+                .filter(item -> done.contains(item) || done.contains(new Item(item.manoeuvre(), item.side(), "")))
+                .count();
+        return routine.isEmpty() ? 1 : (double) examined / routine.size();
+    }
+
+    private double information(List<Logged> events) {
+        return of(events)
+                .map(profile -> {
+                    double start = profile.own().get(0).bits();
+                    Point best = profile.efficient().get(profile.efficient().size() - 1);
+                    double most = start - best.bits();
+                    return most <= 0 ? 1 : share((start - profile.end().bits()) / most);
+                })
+                .orElse(0.0);
+    }
+
+    private static double share(double number) {
+        return Math.max(0, Math.min(1, number));
     }
 
     /**

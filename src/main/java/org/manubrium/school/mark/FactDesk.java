@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.manubrium.marking.Checked;
 import org.manubrium.marking.MarkSheet.Line;
 import org.manubrium.marking.Marker;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.Weights;
 import org.manubrium.marking.compile.Unopened;
 import org.manubrium.marking.key.CompiledKey;
@@ -88,7 +89,7 @@ public final class FactDesk {
                 .map(Cohort::convention)
                 .orElseThrow(() -> new IllegalStateException("set case " + set.id() + " has no cohort"));
         CompiledKey key = keys.of(stores, set.caseVersionId());
-        return Marker.mark(key, convention, weights, new Checked(true, Set.of()), List.of())
+        return Marker.mark(key, convention, weights, new Checked(true, Set.of()), Measured.NOTHING, List.of())
                 .lines();
     }
 

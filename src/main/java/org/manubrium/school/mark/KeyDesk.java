@@ -128,6 +128,7 @@ public final class KeyDesk {
         return one.conventions().equals(other.conventions())
                 && one.lines().equals(other.lines())
                 && one.conclusion().equals(other.conclusion())
+                && one.sore().equals(other.sore())
                 && one.deferrals().equals(other.deferrals())
                 && one.harms().equals(other.harms());
     }

@@ -8,6 +8,7 @@ import org.manubrium.exchange.SheetJson;
 import org.manubrium.marking.Checked;
 import org.manubrium.marking.MarkSheet;
 import org.manubrium.marking.Marker;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.Weights;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
@@ -25,13 +26,28 @@ public final class Marks implements OnHandIn {
     private final Weights weights;
     private final String usualConvention;
     private final Clock clock;
+    private final Measuring measuring;
 
-    /** @param usualConvention the teaching convention for practice outside any cohort */
-    public Marks(KeysInForce keys, Weights weights, String usualConvention, Clock clock) {
+    /**
+     * @param usualConvention the teaching convention for practice outside any cohort
+     * @param measuring what the profile of an attempt measures; asked for only where it counts
+     */
+    public Marks(
+            KeysInForce keys,
+            Weights weights,
+            String usualConvention,
+            Clock clock,
+            Measuring measuring) {
         this.keys = keys;
         this.weights = weights;
         this.usualConvention = usualConvention;
         this.clock = clock;
+        this.measuring = measuring;
+    }
+
+    /** What the profile of an attempt at a version measures. */
+    public interface Measuring {
+        Measured of(long version, CompiledKey key, List<Logged> events);
     }
 
     /** By what an attempt is marked. */
@@ -53,12 +69,15 @@ public final class Marks implements OnHandIn {
 
     /** The mark of an attempt by these rules, not stored. */
     StoredMark mark(Rules rules, Attempt attempt, List<StoredEvent> events, Optional<Long> round) {
+        List<Logged> done = events.stream().map(Marks::logged).toList();
+        boolean profiled = !rules.weights().besides().equals(Weights.Besides.NOTHING);
         MarkSheet sheet = Marker.mark(
                 rules.key(),
                 rules.convention(),
                 rules.weights(),
                 rules.checked(),
-                events.stream().map(Marks::logged).toList());
+                profiled ? measuring.of(attempt.caseVersionId(), rules.key(), done) : Measured.NOTHING,
+                done);
         return new StoredMark(
                 0,
                 attempt.id(),

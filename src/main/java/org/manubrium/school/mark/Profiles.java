@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.manubrium.examination.Examination;
 import org.manubrium.exchange.EventJson;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
@@ -45,6 +46,11 @@ public final class Profiles {
                 .flatMap(found -> maker(stores, found).of(events(stores, found))));
     }
 
+    /** What the profile of an attempt measures, for a mark in which it counts. */
+    public Measured measured(long version, CompiledKey key, List<Logged> events) {
+        return maker(version, key).measured(events);
+    }
+
     /** Whether this student may ask, in this attempt, what would help most next: in practice only, until it is handed in. */
     public boolean advises(long attempt, long account) {
         return database.inTransaction(stores -> stores.attempts()
@@ -74,16 +80,19 @@ public final class Profiles {
         return maker(stores, attempt).next(events, position);
     }
 
-    @SuppressWarnings("ReferenceEquality") // the key is kept by its holder: another object is a corrected key
     private ProfileMaker maker(Stores stores, Attempt attempt) {
-        CompiledKey key = keys.of(stores, attempt.caseVersionId());
-        Made kept = makers.get(attempt.caseVersionId());
+        return maker(attempt.caseVersionId(), keys.of(stores, attempt.caseVersionId()));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // the key is kept by its holder: another object is a corrected key
+    private ProfileMaker maker(long version, CompiledKey key) {
+        Made kept = makers.get(version);
         if (kept != null && kept.key() == key) {
             return kept.maker();
         }
         ProfileMaker made = new ProfileMaker(key, examination, threshold);
         if (makers.size() < ROOM) {
-            makers.put(attempt.caseVersionId(), new Made(key, made));
+            makers.put(version, new Made(key, made));
         }
         return made;
     }

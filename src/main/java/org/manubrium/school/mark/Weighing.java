@@ -38,13 +38,15 @@ public final class Weighing {
      */
     public void set(long educator, SetCase set, String text) {
         Weights wanted = Weights.parse(text)
-                .orElseThrow(() -> new Refused("Write four numbers from 0 to 999, of which one is more than 0."));
+                .orElseThrow(
+                        () -> new Refused("Write numbers from 0 to 999; one of the four domains must be more than 0."));
         Weights before = of(set);
         if (wanted.equals(before)) {
             throw new Refused("These are the weights in force already.");
         }
         String reason = "The domains are weighed " + wanted.text() + " now (essential, reading, interpretation,"
-                + " conclusion), not " + before.text() + ".";
+                + " conclusion; then, if they count, thoroughness, order and handling, information gained, confidence),"
+                + " not " + before.text() + ".";
         database.inTransaction(stores -> {
             stores.setCases().setWeights(set.id(), wanted.text());
             return remarkings.ask(stores, set.caseVersionId(), Optional.of(set.id()), reason, educator);

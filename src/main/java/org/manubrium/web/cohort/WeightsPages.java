@@ -17,7 +17,15 @@ import org.manubrium.web.shell.Visitor;
 
 /** How much each domain counts in one set case. */
 public final class WeightsPages {
-    private static final List<String> DOMAINS = List.of("essential", "reading", "interpretation", "conclusion");
+    private static final List<String> FIELDS = List.of(
+            "essential",
+            "reading",
+            "interpretation",
+            "conclusion",
+            "thoroughness",
+            "handling",
+            "information",
+            "confidence");
 
     private final View view;
     private final CohortView page;
@@ -41,7 +49,7 @@ public final class WeightsPages {
         Cohort cohort = page.cohort(ctx);
         SetCase set = setCase(ctx, cohort);
         List<String> written =
-                DOMAINS.stream().map(name -> Form.field(ctx, name).strip()).toList();
+                FIELDS.stream().map(name -> Form.field(ctx, name).strip()).toList();
         try {
             weighing.set(Visitor.of(ctx).account().id(), set, String.join(" ", written));
             CohortView.done(ctx, cohort, "weighed");
@@ -57,8 +65,8 @@ public final class WeightsPages {
         model.put("set", set.id());
         model.put("fault", fault);
         model.put("usual", weighing.usual().text());
-        for (int i = 0; i < DOMAINS.size(); i++) {
-            model.put(DOMAINS.get(i), written[i]);
+        for (int i = 0; i < FIELDS.size(); i++) {
+            model.put(FIELDS.get(i), i < written.length ? written[i] : "0");
         }
         view.show(ctx, "cohort/weights", model);
     }

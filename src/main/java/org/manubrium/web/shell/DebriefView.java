@@ -47,6 +47,8 @@ public final class DebriefView {
         model.put("total", Math.round(sheet.path("total").asDouble()));
         model.put("convention", debrief.convention());
         model.put("domains", domains(sheet));
+        model.put("handling", each(sheet.path("handling"), DebriefView::handled));
+        model.put("besides", each(sheet.path("besides"), DebriefView::beside));
         model.put("harms", each(sheet.path("harms"), this::harm));
         model.put("notes", each(sheet.path("notes"), JsonNode::asText));
         model.put("changes", changes(debrief.changes()));
@@ -135,6 +137,19 @@ public final class DebriefView {
     /** What stands on facts that nobody has checked does not score in a station. */
     private static boolean scored(JsonNode line) {
         return line.path("scored").asBoolean(true);
+    }
+
+    private static Map<String, Object> handled(JsonNode one) {
+        return Map.of(
+                "text", one.path("text").asText(),
+                "well", one.path("well").asBoolean(),
+                "why", one.path("why").asText());
+    }
+
+    private static Map<String, Object> beside(JsonNode one) {
+        return Map.of(
+                "name", one.path("name").asText(),
+                "percent", Math.round(one.path("percent").asDouble()));
     }
 
     private Map<String, Object> harm(JsonNode harm) {

@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.manubrium.TestSchool;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Event;
 import org.manubrium.store.Database;
 import org.manubrium.store.EachDatabase;
@@ -30,7 +31,8 @@ class RemarkingsTest {
                 new KeysInForce(),
                 TestSchool.REFERENCE.marking().weights(),
                 TestSchool.REFERENCE.marking().conventions().ids().get(0),
-                clock);
+                clock,
+                (version, key, done) -> Measured.NOTHING);
     }
 
     private HandedIn handedIn(Database database) {
