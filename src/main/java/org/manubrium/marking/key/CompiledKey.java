@@ -46,7 +46,7 @@ public record CompiledKey(
 
     /** The same with other lines. */
     public CompiledKey with(List<KeyLine> others) {
-        return new CompiledKey(caseId, tablesHash, conventions, others, conclusion, harms, weighing);
+        return new CompiledKey(caseId, tablesHash, conventions, others, conclusion, harms, deferrals, sore, weighing);
     }
 
     /** The same with another conclusion. */

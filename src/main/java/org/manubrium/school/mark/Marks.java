@@ -32,12 +32,7 @@ public final class Marks implements OnHandIn {
      * @param usualConvention the teaching convention for practice outside any cohort
      * @param measuring what the profile of an attempt measures; asked for only where it counts
      */
-    public Marks(
-            KeysInForce keys,
-            Weights weights,
-            String usualConvention,
-            Clock clock,
-            Measuring measuring) {
+    public Marks(KeysInForce keys, Weights weights, String usualConvention, Clock clock, Measuring measuring) {
         this.keys = keys;
         this.weights = weights;
         this.usualConvention = usualConvention;
