@@ -3,6 +3,7 @@ package org.manubrium.school.mark;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,7 +49,7 @@ final class RemarkPage {
     /** The new mark of one of the attempts; empty if it would be the same as before, to the letter. */
     Optional<StoredMark> again(Attempt attempt) {
         StoredMark made = marks.mark(
-                rules.get(attempt.setCaseId()),
+                Objects.requireNonNull(rules.get(attempt.setCaseId())),
                 attempt,
                 events.getOrDefault(attempt.id(), List.of()),
                 Optional.of(round));
