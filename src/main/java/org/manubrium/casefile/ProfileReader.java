@@ -2,6 +2,7 @@ package org.manubrium.casefile;
 
 import java.util.List;
 import java.util.Optional;
+import org.manubrium.patient.Build;
 import org.manubrium.patient.Sex;
 import org.manubrium.patient.SkinTone;
 
@@ -35,7 +36,7 @@ final class ProfileReader {
         Optional<Long> age = patient.whole("age", YOUNGEST, OLDEST);
         Optional<Sex> sex = sex(patient);
         long seed = patient.whole("seed", 0, LAST_SEED).orElse(0L);
-        String build = one(patient, "build", List.of("slight", "average", "heavy"));
+        String build = one(patient, "build", Build.words());
         String skinTone = one(patient, "skin-tone", SkinTone.words());
         String name = told(patient, "name");
         String town = told(patient, "town");

@@ -222,7 +222,7 @@ public final class Body {
     /** A quantity as {@link #quantity}, before its limits are minded. */
     public double unbounded(String id) {
         Quantity quantity = physiology.quantity(id);
-        double amount = quantity.normal();
+        double amount = quantity.normal() + physiology.build(person.build(), id);
         if (quantity.spread() != 0) {
             amount += quantity.spread() * person.variation().of(quantity.trait(), quantity.side());
         }

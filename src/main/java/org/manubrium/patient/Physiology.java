@@ -1,6 +1,7 @@
 package org.manubrium.patient;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +22,15 @@ public final class Physiology {
     private final Map<String, List<Saying>> sayings;
     private final Map<String, List<QuantityPart>> parts;
 
+    private final Map<Build, Map<String, Double>> builds = new EnumMap<>(Build.class);
+
     public Physiology(
             List<Quantity> quantities,
             List<QuantityPart> parts,
             List<Constant> constants,
             List<Course> courses,
-            List<Saying> sayings) {
+            List<Saying> sayings,
+            List<BuildShift> builds) {
         this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
         this.parts = parts.stream().collect(Collectors.groupingBy(QuantityPart::whole));
         this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
@@ -35,6 +39,9 @@ public final class Physiology {
             families.computeIfAbsent(name[0], f -> new HashMap<>()).put(name[name.length - 1], constant);
         });
         this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
+        builds.forEach(shift -> this.builds
+                .computeIfAbsent(shift.build(), build -> new HashMap<>())
+                .put(quantity(shift.quantity()).id(), shift.shift()));
         this.sayings = sayings.stream().collect(Collectors.groupingBy(Saying::about));
     }
 
@@ -51,6 +58,11 @@ public final class Physiology {
     public double constant(String family, String rest) {
         Constant constant = families.getOrDefault(family, Map.of()).get(rest);
         return constant == null ? constant(family + "." + rest) : constant.amount();
+    }
+
+    /** By how much a build moves a quantity from its normal. */
+    public double build(Build build, String id) {
+        return build == Build.AVERAGE ? 0 : builds.getOrDefault(build, Map.of()).getOrDefault(id, 0.0);
     }
 
     public Quantity quantity(String id) {

@@ -6,6 +6,8 @@ import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Onset;
 import org.manubrium.anatomy.Side;
 import org.manubrium.anatomy.UnknownSite;
+import org.manubrium.patient.Build;
+import org.manubrium.patient.BuildShift;
 import org.manubrium.patient.Condition;
 import org.manubrium.patient.Conditions;
 import org.manubrium.patient.Constant;
@@ -70,6 +72,14 @@ final class PatientRows {
                                 r.word("about"),
                                 r.number("at_least"),
                                 r.word("words"),
+                                r.word("source"),
+                                r.word("confidence"))),
+                files.rows(
+                        "builds",
+                        r -> new BuildShift(
+                                r.one("build", Build.class),
+                                r.word("quantity"),
+                                r.number("shift"),
                                 r.word("source"),
                                 r.word("confidence"))));
     }

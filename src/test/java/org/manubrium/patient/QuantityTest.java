@@ -16,6 +16,7 @@ class QuantityTest {
                     new QuantityPart("lung.right.lobe", "lung.right.base", 0.5, "argument", "design-value")),
             List.of(),
             List.of(),
+            List.of(),
             List.of());
 
     private static Quantity amount(String id) {

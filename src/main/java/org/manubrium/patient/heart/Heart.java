@@ -188,4 +188,10 @@ public record Heart(Body body, Pressures arteries, Load load) {
         double lung = (of("lung.right.lower-front.trapped") + of("lung.left.lower-front.trapped")) / 2;
         return number("cover.fluid") * of("pericardial-fluid") + number("cover.lung") * lung;
     }
+
+    /** How far a chest wall thicker than the usual damps all the heart does, dB; positive if it is thin. */
+    double wall() {
+        double usual = body.physiology().quantity("chest.wall").normal();
+        return number("cover.wall") * (of("chest.wall") - usual);
+    }
 }

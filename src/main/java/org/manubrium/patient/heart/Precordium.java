@@ -33,7 +33,7 @@ public record Precordium(Heart heart, String position) {
         double own = heart.body().person().variation().of("apex-felt");
         double strong = Math.max(Math.max(sustained(), volume()), Math.max(tap(), of("left-ventricle-dilatation")));
         double near = own + strong + (position.equals("left-side") ? number("nearer") : 0);
-        return near + heart.cover() * number("per-cover") >= number("felt");
+        return near + heart.cover() * number("per-cover") + heart.wall() * number("per-wall") >= number("felt");
     }
 
     public String place() {

@@ -25,14 +25,14 @@ public record Stethoscope(Heart heart, String place, String piece, String positi
                 * number("jet.short-carry")
                 * (1 - Heart.rise(jet.gradient(), 0, number("jet.carries")));
         double pitch = Math.sqrt(jet.low(heart) * jet.high(heart));
-        return jet.level() + carried + far + cut(pitch) + posture(jet.kind().id()) + heart.cover();
+        return jet.level() + carried + far + cut(pitch) + posture(jet.kind().id()) + heart.cover() + heart.wall();
     }
 
     /** How loud a thud is here. */
     public double hears(Thud thud) {
         String stem = "sound." + thud.id() + ".";
         String family = thud.id().startsWith("third") || thud.id().startsWith("fourth") ? "low" : "sharp";
-        return thud.level() + number(stem + place) + cut(number(stem + "hertz")) + posture(family);
+        return thud.level() + number(stem + place) + cut(number(stem + "hertz")) + posture(family) + heart.wall();
     }
 
     /** What the chest piece takes away at a pitch: the diaphragm what is low, the bell what is high. */

@@ -11,6 +11,8 @@ import java.util.Map;
 import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Body;
+import org.manubrium.patient.Build;
+import org.manubrium.patient.Finding;
 import org.manubrium.patient.joint.Joint;
 import org.manubrium.patient.lung.Lungs;
 import org.manubrium.patient.vessel.Arteries;
@@ -109,7 +111,18 @@ final class ApproachSigns {
                                     measure("weight", kilograms, "kg")),
                             "");
                 },
-                between("body.index-least", "body.index-most"));
+                (spot, finding) ->
+                        between("body.index-least", "body.index-most").normal(spot, finding)
+                                || asOfBuild(spot, ((Finding.Measured) finding).value()));
+    }
+
+    /** As a healthy person of this build may weigh. */
+    private static boolean asOfBuild(Spot spot, double index) {
+        double own = Math.rint(spot.body().healthy().quantity("body.mass-index") * 10) / 10;
+        double more = index - own;
+        return spot.body().person().build() == Build.HEAVY
+                && more >= -spot.constant("body.index-sway")
+                && more <= spot.constant("body.index-sway");
     }
 
     private static QuantitySign flesh() {

@@ -13,6 +13,7 @@ import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Finding;
+import org.manubrium.patient.heart.ArterialPulse;
 import org.manubrium.patient.vessel.Arteries;
 import org.manubrium.patient.vessel.Artery;
 import org.manubrium.patient.vessel.SkinFlow;
@@ -59,15 +60,31 @@ final class ArterySigns {
     private static QuantitySign pulse() {
         return graded(
                 "pulse-strength",
-                spot -> arteries(spot).kept(Artery.at(spot.place())),
+                spot -> arteries(spot).kept(Artery.at(spot.place())) * sent(spot),
                 spot -> new Appearance("pulse-felt", List.of(felt(spot)), List.of(), ""));
     }
 
     private static Appearance.Curve felt(Spot spot) {
-        double kept = arteries(spot).kept(Artery.at(spot.place()));
+        double kept = arteries(spot).kept(Artery.at(spot.place())) * sent(spot);
         Beats beats = beats(spot.body(), FELT_SAMPLES * FELT_MS / 1000);
         double height = spot.constant("artery.lifts.@place");
         return curve("lifts the finger", "mm", FELT_MS, FELT_SAMPLES, t -> height * kept * beats.pulse(t));
+    }
+
+    /**
+     * How strong the pulse is that the heart sends into every artery alike: 1 as long as its volume is one of health, less
+     * when the stroke is small, more when it is large and runs off.
+     */
+    private static double sent(Spot spot) {
+        double volume = Math.rint(new ArterialPulse(HeartReader.resting(spot.body())).volume() * 100) / 100;
+        double low = spot.constant("artery.volume-low");
+        double high = spot.constant("artery.volume-high");
+        if (volume < low) {
+            return Math.max(spot.constant("artery.weakest"), spot.constant("artery.weak") * volume / low);
+        }
+        return volume < high
+                ? 1
+                : Math.min(spot.constant("artery.strongest"), spot.constant("artery.strong") * volume / high);
     }
 
     /** As a curve of tenths would hide a weak pulse, these have hundredths. */

@@ -132,12 +132,15 @@ final class BellyOrgans {
     }
 
     private static double poleFelt(Spot spot) {
-        double hidden = spot.constant("kidney.hidden") + 0.05 * belly(spot).wall();
+        double thin =
+                Math.max(0, spot.constant("kidney.thin-from") - belly(spot).wall());
+        double lower = spot.side() == Side.RIGHT ? thin * spot.constant("kidney.right-lower") : 0;
+        double hidden = spot.constant("kidney.hidden") + 0.05 * belly(spot).wall() - lower;
         return Math.max(0, spot.of("kidney.@side.length") - hidden);
     }
 
     private static TrunkSign kidney() {
-        return TrunkSign.word("kidney-between-hands", Set.of("not-felt"), BellyOrgans::kidneyOf)
+        return TrunkSign.word("kidney-between-hands", Set.of("not-felt", "lower-end"), BellyOrgans::kidneyOf)
                 .shows("flicked from behind, meets the front hand by", "mm", spot -> Math.min(14, 5 * poleFelt(spot)))
                 .shows("lower end below the ribs", "cm", spot -> poleFelt(spot) > 0 ? 2 + poleFelt(spot) : 0)
                 .shows("uneven by", "mm", spot -> poleFelt(spot) > 0 ? 16 * spot.of("kidney.@side.lumps") : 0)
@@ -150,7 +153,10 @@ final class BellyOrgans {
         if (poleFelt(spot) < spot.constant("kidney.felt-cm")) {
             return "not-felt";
         }
-        return spot.of("kidney.@side.lumps") >= spot.constant("belly.plain") ? "large-humps" : "large-smooth";
+        if (spot.of("kidney.@side.lumps") >= spot.constant("belly.plain")) {
+            return "large-humps";
+        }
+        return spot.of("kidney.@side.length") >= spot.constant("kidney.large-from") ? "large-smooth" : "lower-end";
     }
 
     private static TrunkSign aortaWidth() {

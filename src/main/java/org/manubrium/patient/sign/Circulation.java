@@ -56,6 +56,23 @@ record Circulation(double systolic, double diastolic, double rate) {
                 lying.rate + gain * (n.constant("standing.rate") + lost * n.constant("standing.rate.lost")));
     }
 
+    /** Sitting, a part of what standing does has been done already. */
+    static Circulation sitting(Body body) {
+        double share = body.physiology().constant("sitting.share");
+        Circulation lying = lying(body);
+        Circulation standing = standing(body, 1);
+        return new Circulation(
+                lying.systolic + share * (standing.systolic - lying.systolic),
+                lying.diastolic + share * (standing.diastolic - lying.diastolic),
+                lying.rate + share * (standing.rate - lying.rate));
+    }
+
+    /** The mean pressure of a resting pulse, as it is worked out from whole readings of the two. */
+    double mean() {
+        double low = Math.rint(diastolic);
+        return low + (Math.rint(systolic) - low) / 3;
+    }
+
     /** In high pressure the systolic rises a few points on standing. */
     private static double tension(Physiology n, Circulation lying) {
         double excess = Math.max(0, lying.systolic - n.constant("pressure.systolic.high"));

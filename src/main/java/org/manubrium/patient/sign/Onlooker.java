@@ -11,6 +11,11 @@ record Onlooker(Person person, Physiology physiology, Manoeuvre manoeuvre, Probe
         return physiology.constant(name);
     }
 
+    /** How much a wall of this build damps what is heard through it, dB; the same on both sides. */
+    double wall() {
+        return constant("heart.cover.wall") * physiology.build(person.build(), "chest.wall");
+    }
+
     /** A number of one look, drawn from the person's seed, -1..1. */
     double own(String trait) {
         return person.variation().of(trait);

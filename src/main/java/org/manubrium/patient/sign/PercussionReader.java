@@ -50,9 +50,14 @@ final class PercussionReader extends ZoneReader {
                 List.of(),
                 List.of(
                         measure("pitch", between(onlooker, "hertz", rings), "Hz"),
-                        measure("falls by 20 dB in", between(onlooker, "ms", rings), "ms"),
-                        measure("level", between(onlooker, "db", rings), "dB")),
+                        measure("falls by 20 dB in", between(onlooker, "ms", rings) * rung(onlooker), "ms"),
+                        measure("level", between(onlooker, "db", rings) + onlooker.wall(), "dB")),
                 "");
+    }
+
+    /** Through a thick wall the note is shorter: duller, equally on both sides. */
+    private static double rung(Onlooker onlooker) {
+        return Math.pow(10, onlooker.wall() / onlooker.constant("note.wall-db"));
     }
 
     private static double between(Onlooker onlooker, String what, double rings) {

@@ -10,7 +10,7 @@ import org.manubrium.patient.Finding;
 import org.manubrium.patient.Physiology;
 
 /**
- * Pulse and arterial pressure, lying and standing.
+ * Pulse and arterial pressure, lying, sitting and standing.
  *
  * <p>Known limits: both arms are alike, and what happens in the first seconds after standing is not followed.
  */
@@ -27,19 +27,24 @@ final class PressureReader implements SignReader {
         return switch (manoeuvre.part()) {
             case "rate" -> beats(now.rate());
             case "rhythm" -> new Finding.Seen(rhythm(body));
+            case "mean" -> new Finding.Measured(Math.rint(now.mean() * 10) / 10, "mmHg");
+            case "class" ->
+                new Finding.Seen(
+                        PressureClass.of(body.physiology(), now, probe.item().place()));
             default -> amount(now, probe.item().place());
         };
     }
 
     private static Circulation now(Body body, Manoeuvre manoeuvre) {
         return switch (manoeuvre.part()) {
-            case "standing-1" -> Circulation.standing(body, 1);
+            case "sitting" -> Circulation.sitting(body);
+            case "standing-1", "from-sitting" -> Circulation.standing(body, 1);
             case "standing-3" -> Circulation.standing(body, 3);
             default -> Circulation.lying(body);
         };
     }
 
-    private static Finding amount(Circulation circulation, String place) {
+    private static Finding.Measured amount(Circulation circulation, String place) {
         return switch (place) {
             case "systolic" -> new Finding.Measured(Math.rint(circulation.systolic()), "mmHg");
             case "diastolic" -> new Finding.Measured(Math.rint(circulation.diastolic()), "mmHg");
@@ -48,7 +53,7 @@ final class PressureReader implements SignReader {
         };
     }
 
-    private static Finding beats(double rate) {
+    private static Finding.Measured beats(double rate) {
         return new Finding.Measured(Math.rint(rate), "beats/min");
     }
 
@@ -82,7 +87,8 @@ final class PressureReader implements SignReader {
         return switch (manoeuvre.part()) {
             case "rate" -> Set.of("heart-rate", "thyroid-state", "blood-loss");
             case "rhythm" -> Set.of("atrial-contraction");
-            case "lying" -> Set.of("systolic-lying", "diastolic-lying", "thyroid-state", "blood-loss");
+            case "lying", "mean", "class", "sitting" ->
+                Set.of("systolic-lying", "diastolic-lying", "thyroid-state", "blood-loss");
             default -> Set.of("blood-loss", "autonomic-gain", "standing-pressor");
         };
     }
@@ -92,7 +98,15 @@ final class PressureReader implements SignReader {
         return switch (manoeuvre.part()) {
             case "rhythm" -> finding.equals(new Finding.Seen("regular"));
             case "rate" -> within(body, "pulse", (Finding.Measured) finding);
-            case "lying" -> within(body, "pressure." + probe.item().place(), (Finding.Measured) finding);
+            case "lying", "sitting" -> within(body, "pressure." + probe.item().place(), (Finding.Measured) finding);
+            case "mean", "class" ->
+                within(body, "pressure.systolic", amount(now(body, manoeuvre), "systolic"))
+                        && within(body, "pressure.diastolic", amount(now(body, manoeuvre), "diastolic"));
+            case "from-sitting" -> {
+                String place = probe.item().place();
+                double fall = amount(Circulation.sitting(body), place).value() - ((Finding.Measured) finding).value();
+                yield fall < body.physiology().constant("sitting.fall." + place);
+            }
             default -> steady(body, probe.item().place(), ((Finding.Measured) finding).value());
         };
     }
@@ -106,7 +120,7 @@ final class PressureReader implements SignReader {
     private static boolean steady(Body body, String place, double standing) {
         Physiology n = body.physiology();
         Circulation lying = Circulation.lying(body);
-        double change = standing - ((Finding.Measured) amount(lying, place)).value();
+        double change = standing - amount(lying, place).value();
         return switch (place) {
             case "systolic" -> {
                 boolean high = lying.systolic() >= n.constant("pressure.systolic.high");

@@ -94,7 +94,8 @@ public record Belly(Body body) {
     /** Whether a hand meets that edge: it comes far enough, is not soft as fat, and no pool of fluid lies before it. */
     public boolean liverFelt() {
         boolean firm = of("liver.firm") >= constant("liver.firm-enough") || of("liver.tender") > 0.3;
-        double reach = firm ? constant("liver.felt-from") : constant("liver.soft-felt-from");
+        double fat = Math.max(0, wall() - constant("liver.wall-usual")) * constant("liver.hidden-per-wall");
+        double reach = fat + (firm ? constant("liver.felt-from") : constant("liver.soft-felt-from"));
         return liverEdge() >= reach && fluid() < constant("belly.hides-litres") && rigid() < 1;
     }
 

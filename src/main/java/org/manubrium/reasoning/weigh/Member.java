@@ -70,7 +70,7 @@ record Member(int candidate, int kind, double severity, int slot, double weight)
 
     /** The same illness so far gone, in the person of this natural variation; what is old is as it is. */
     static Body at(Body full, double severity, long seed) {
-        Person person = new Person(full.person().age(), full.person().sex(), Variation.of(seed));
+        Person person = full.person().varied(Variation.of(seed));
         return new Body(
                 full.anatomy(),
                 full.physiology(),

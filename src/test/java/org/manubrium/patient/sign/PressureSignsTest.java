@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +57,66 @@ class PressureSignsTest {
         assertThat(half.sign(THREE + "@systolic").normal()).contains(false);
         assertThat(change(halfAndHigh, THREE, "systolic")).isBetween(-30.0, -15.0);
         assertThat(halfAndHigh.sign(THREE + "@systolic").normal()).contains(true);
+    }
+
+    /** Secondary physiology text on the mean arterial pressure. */
+    @Test
+    @DisplayName("X54 the mean is the diastolic and a third of the pulse pressure: 120/80 gives 93.3")
+    void theMeanLiesAThirdUp() {
+        Bedside patient = at(120, 80);
+
+        assertThat(patient.amount(LYING + "@systolic")).isEqualTo(120);
+        assertThat(patient.amount(LYING + "@diastolic")).isEqualTo(80);
+        assertThat(patient.amount("pressure-mean")).isCloseTo(93.3, within(0.1));
+        assertThat(patient.sign("pressure-mean").normal()).contains(true);
+    }
+
+    private static Bedside at(double systolic, double diastolic) {
+        return HEALTHY.shift("systolic-lying", systolic - HEALTHY.amount(LYING + "@systolic"))
+                .shift("diastolic-lying", diastolic - HEALTHY.amount(LYING + "@diastolic"));
+    }
+
+    private static List<String> classes(double systolic, double diastolic) {
+        return Stream.of("american-2017", "european-cardiology-2024", "european-hypertension-2023")
+                .map(scheme -> at(systolic, diastolic).word("pressure-class@" + scheme))
+                .toList();
+    }
+
+    /** American categories of 2017 (BMC Cardiovasc Disord 2019, table 1); European guidelines of 2024 and 2023, quoted. */
+    @Test
+    @DisplayName("X38 134/84 is stage 1, elevated and high-normal by three schemes")
+    void oneHundredAndThirtyFourOverEightyFourHasThreeClasses() {
+        assertThat(classes(134, 84)).containsExactly("a-stage-1", "c-elevated", "h-high-normal");
+    }
+
+    /** The same sources: the higher of the two classes counts. */
+    @Test
+    void theHigherOfTheTwoClassesCounts() {
+        assertThat(classes(112, 66)).containsExactly("a-normal", "c-non-elevated", "h-optimal");
+        assertThat(classes(124, 76)).containsExactly("a-elevated", "c-elevated", "h-normal");
+        assertThat(classes(118, 84)).containsExactly("a-stage-1", "c-elevated", "h-normal");
+        assertThat(classes(138, 102)).containsExactly("a-stage-2", "c-hypertension", "h-grade-2");
+        assertThat(classes(182, 88)).containsExactly("a-stage-2", "c-hypertension", "h-grade-3");
+    }
+
+    /** Shaw 2017, J Hypertens 35:1019: 15 systolic or 7 diastolic from sitting, where lying is impossible. */
+    @Test
+    @DisplayName("X57 from sitting a fall of 15 systolic is abnormal and one of less than 15 is not")
+    void fromSittingAFallOfFifteenIsAbnormal() {
+        for (int tenths = 0; tenths <= 9; tenths++) {
+            Bedside patient = HEALTHY.shift("autonomic-gain", -tenths / 10.0);
+            for (String place : List.of("systolic", "diastolic")) {
+                double fall =
+                        patient.amount("pressure-sitting@" + place) - patient.amount("pressure-sit-to-stand@" + place);
+                double limit = place.equals("systolic") ? 15 : 7;
+                assertThat(patient.sign("pressure-sit-to-stand@" + place).normal())
+                        .as("%s falls by %s", place, fall)
+                        .contains(fall < limit);
+            }
+        }
+        assertThat(HEALTHY.sign("pressure-sit-to-stand@systolic").normal()).contains(true);
+        assertThat(REFLEX_LOST.sign("pressure-sit-to-stand@systolic").normal()).contains(false);
+        assertThat(REFLEX_LOST.meaning("pressure-sit-to-stand@systolic")).isEqualTo("pressure-reflex-lost");
     }
 
     /** Norcliffe-Kaufmann 2018, Ann Neurol 83:522; asked only where there is a significant fall. */
