@@ -60,8 +60,15 @@ class CaseFileTest {
     void aNameAloneChangesNoSign() {
         String body = "age: 47, sex: female}\nlesions: [{site: root C7 left, loss: 0.8}]\n";
 
-        assertThat(examined("patient: {name: Ada Thorne, town: Averstock, build: heavy, skin-tone: dark, " + body))
+        assertThat(examined("patient: {name: Ada Thorne, town: Averstock, build: average, skin-tone: dark, " + body))
                 .isEqualTo(examined("patient: {" + body));
+    }
+
+    @Test
+    void aBuildMakesAnotherBody() {
+        String rest = ", age: 47, sex: female}\n";
+
+        assertThat(examined("patient: {build: heavy" + rest)).isNotEqualTo(examined("patient: {build: average" + rest));
     }
 
     @Test

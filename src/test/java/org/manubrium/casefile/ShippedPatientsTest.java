@@ -244,4 +244,44 @@ class ShippedPatientsTest {
                 .reads("4", "thumb-abduction:right")
                 .normal("pin:right@c6-thumb", "pin:right@little-fingertip", "triceps-reflex:right");
     }
+
+    /** Aortic stenosis: slow rise, soft second sound, late murmur to the neck (Etchells 1997, JAMA 277:564). */
+    @Test
+    void clockmakerHasASlowPulseAndALateMurmurThatReachesTheNeck() {
+        Chart.of("clockmaker")
+                .reads("slow-rising", "pulse-character")
+                .reads("sustained", "apex-character")
+                .reads("soft", "second-sound-loudness@aortic")
+                .reads("late-peak", "murmur-shape")
+                .reads("heard", "murmur-spread@neck")
+                .normal("apex-place", "neck-vein-height", "pulse-rhythm");
+    }
+
+    /** Mitral leak and a worn ventricle: wide apex, third sound, murmur to the armpit (valve guideline 2006; McGee 4th ed.). */
+    @Test
+    void laundressHasAMurmurToTheArmpitAndAThirdSound() {
+        Chart.of("laundress")
+                .reads("outside", "apex-place")
+                .reads("pansystolic", "murmur-timing@mitral")
+                .reads("mitral", "murmur-loudest")
+                .reads("heard", "murmur-spread@axilla")
+                .reads("third", "filling-sounds@mitral")
+                .reads("late-fine", "crackles-back:right@lower-back", "crackles-back:left@lower-back")
+                .normal("neck-vein-height", "pulse-character");
+    }
+
+    /** An innocent murmur is short, soft, early, and softer on standing, with normal sounds and pulse (features, secondary). */
+    @Test
+    void ropedancerHasASoftEarlyMurmurAndNothingElse() {
+        Chart.of("ropedancer")
+                .reads("early-peak", "murmur-shape")
+                .reads("softer", "murmur-on-standing", "murmur-on-straining")
+                .normal(
+                        "second-sound-loudness@aortic",
+                        "pulse-character",
+                        "apex-place",
+                        "apex-character",
+                        "first-sound")
+                .normal("murmur-spread@neck", "filling-sounds@mitral", "neck-vein-height");
+    }
 }

@@ -140,9 +140,10 @@ class TrunkPropertiesTest {
         assertThat(never.stream().distinct()).containsExactlyInAnyOrderElementsOf(DISTRACTORS);
     }
 
-    /** Levels that students may choose, which no shipped condition on the right shows. */
+    /** Levels that students may choose, which no shipped condition on the right shows in a person of average build. */
     private static final List<String> DISTRACTORS = List.of(
             "belly-shape hollow",
+            "kidney lower-end",
             "belly-scars left-upper",
             "belly-scars left-lower",
             "belly-scars left-middle",
