@@ -29,7 +29,8 @@ final class UseReader {
         int before = problems.count();
         Optional<Condition> named =
                 entry.needed("is", "a condition's id or name").flatMap(this::named);
-        double severity = entry.number("severity", 0, 1, 1);
+        double severity =
+                entry.number("severity", named.map(Condition::leastSeverity).orElse(0.0), 1, 1);
         Optional<Onset> onset = onset(entry);
         if (named.isEmpty()) {
             return Optional.empty();

@@ -70,7 +70,9 @@ public final class VocabularyCommands {
                 .put("sided", c.sided())
                 .put("onset", c.onset())
                 .put("old", c.old())
-                .put("history", c.history());
+                .put("history", c.history())
+                .put("prior", c.prior())
+                .put("leastSeverity", c.leastSeverity());
         entry.set("levels", Json.texts(c.levels()));
         ArrayNode effects = entry.putArray("effects");
         c.effects().forEach(effect -> {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param old whether it is a leftover that explains nothing new
  * @param prior how common it is among the patients an educator would set, a relative weight
  * @param history what such a patient may tell
+ * @param leastSeverity 0..1; what is there whole or not at all has no slight form
  */
 public record Condition(
         String id,
@@ -21,6 +22,7 @@ public record Condition(
         boolean old,
         double prior,
         String history,
+        double leastSeverity,
         List<Effect> effects,
         String source,
         String confidence) {

@@ -1,6 +1,8 @@
 package org.manubrium.tables;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Onset;
@@ -113,7 +115,17 @@ final class PatientRows {
 
     List<Condition> conditions(Anatomy anatomy, Physiology physiology) {
         List<EffectRow> effects = files.rows("condition_effects", PatientRows::effect);
-        return files.rows("conditions", r -> checked(r, anatomy, physiology, condition(r, effects)));
+        Map<String, Double> least = new HashMap<>();
+        files.rows("severity_ranges", r -> least.put(r.word("condition"), r.number("least")) == null);
+        List<Condition> found = files.rows(
+                "conditions",
+                r -> checked(r, anatomy, physiology, condition(r, effects, least.getOrDefault(r.word("id"), 0.0))));
+        least.keySet().stream()
+                .filter(id -> found.stream().noneMatch(c -> c.id().equals(id)))
+                .forEach(id -> {
+                    throw new IllegalArgumentException("severity_ranges: no condition is called \"" + id + "\"");
+                });
+        return found;
     }
 
     private static EffectRow effect(Row r) {
@@ -130,7 +142,7 @@ final class PatientRows {
                         r.word("confidence")));
     }
 
-    private static Condition condition(Row r, List<EffectRow> effects) {
+    private static Condition condition(Row r, List<EffectRow> effects, double least) {
         String id = r.word("id");
         return new Condition(
                 id,
@@ -140,7 +152,8 @@ final class PatientRows {
                 r.word("onset"),
                 r.yes("old"),
                 r.number("prior"),
-                r.text("history"),
+                r.word("history"),
+                least,
                 effects.stream()
                         .filter(e -> e.condition().equals(id))
                         .map(EffectRow::effect)

@@ -130,6 +130,13 @@ class ConditionProblemsTest {
         }
 
         @Test
+        void aConditionThatIsThereWholeOrNotAtAllTakesNoSlightSeverity() {
+            assertThat(problems(PATIENT + "conditions: [{is: metal-aortic-valve, severity: 0.4}]\n"))
+                    .contains(
+                            "a.yaml:2: conditions.severity: expected a number from 1 to 1, found \"0.4\" [out-of-range]");
+        }
+
+        @Test
         void anUnknownQuantityIsNamedWithTheNearest() {
             assertThat(problems(PATIENT + "quantities: {thyroid-stat: 0}\n"))
                     .singleElement()

@@ -32,6 +32,18 @@ class OddsTest {
         assertThat(Odds.after(0.2, ratio("LR020").positive().orElseThrow())).isEqualTo(0.685, within(0.001));
     }
 
+    /** X16: Esene 2012, Surg Neurol Int 3:104: an accuracy, of which no likelihood ratio can be made. */
+    @ParameterizedTest
+    @CsvSource({"LR150-hamstring, 79", "LR150-knee, 86", "LR150-ankle, 67"})
+    void theAccuracyOfAReflexForTheLevelOfADiscIsToldAndGivesNoRatio(String id, int perCent) {
+        LikelihoodRatio told = ratio(id);
+
+        assertThat(told.note()).contains(perCent + " per cent");
+        assertThat(told.source()).isEqualTo("esene-2012");
+        assertThat(told.positive()).isEmpty();
+        assertThat(told.share()).isEmpty();
+    }
+
     /**
      * The ratios are those of the sources named in the table; the chances afterwards are arithmetic, by hand.
      * X41: Lederle & Simel 1999. X46: Indra 2004. X61: Bagai 2006. X71: Wang 2005. X72: Wong 2009. X73: Udell 2012.
