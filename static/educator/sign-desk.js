@@ -6,11 +6,29 @@ import { showSign } from "../signs/index.js";
 
 const pair = document.getElementById("sign-pair");
 
+const numbers = ({ shown }) => [...(shown.measures ?? []).map(({ amount }) => amount), ...(shown.curves ?? []).flatMap(({ samples }) => samples)];
+
+/** How far apart two looks are: the mean of the relative differences of their numbers, and one for other words. */
+function apart(one, other) {
+  const [here, there] = [numbers(one), numbers(other)];
+  const all = here.map((number, index) => Math.abs(number - there[index]) / (Math.abs(number) + Math.abs(there[index]) || 1));
+  return all.reduce((sum, part) => sum + part, 0) / (all.length || 1) + (one.shown.words === other.shown.words ? 0 : 1);
+}
+
+/** Drawings show the place that was tried last: the one that differs most from health, its sides together. */
+function mostChangedLast(health, now) {
+  const changed = new Map();
+  for (const [index, { place }] of now.entries()) changed.set(place, Math.max(changed.get(place) ?? 0, apart(health[index], now[index])));
+  const [most] = [...changed].reduce((best, one) => (one[1] >= best[1] ? one : best));
+  return [...now.keys()].sort((one, other) => (now[one].place === most) - (now[other].place === most) || one - other);
+}
+
 async function start() {
   const answer = await fetch(location.href, { headers: { Accept: "application/json" }, credentials: "same-origin" });
   if (!answer.ok) throw new Error(`The sign could not be read (${answer.status}).`);
   const { manoeuvre, health, now } = await answer.json();
-  const drawn = [health, now];
+  const order = mostChangedLast(health, now);
+  const drawn = [health, now].map((probes) => order.map((index) => probes[index]));
   pair.querySelectorAll(".sign").forEach((host, i) => showSign(host, { manoeuvre, probes: drawn[i] }));
 }
 

@@ -30,8 +30,8 @@ function aorta(probe) {
 function thrill(probe) {
   const [mm] = amounts(probe);
   const half = (transform, moved) => svg("g", { transform }, line("skin", `M96 66C112 60 120 70 ${118 - moved} 96C116 120 104 132 90 128Z`));
-  return frame(320, 170, line("outline", "M40 130C30 60 80 40 160 40C240 40 290 60 280 130Z"), half("translate(162 0)", -mm * 6), half("translate(158 0) scale(-1 1)", 0),
-    line("limb-edge thin", "M160 20V60"), line("gauge", `M286 96h${mm * 12}M286 90v12`), word(160, 16, "edge of a hand", "middle"), word(20, 164, "flick"), word(300, 164, "felt", "end"));
+  return frame(320, 170, line("outline", "M40 130C30 60 80 40 160 40C240 40 290 60 280 130Z"), half("translate(162 0)", -mm * 12), half("translate(158 0) scale(-1 1)", 0),
+    line("limb-edge thin", "M160 20V60"), line("gauge", `M286 96h${mm * 40}M286 84v24`), line("gauge", `M${286 + mm * 40} 96l-5 -5m5 5l-5 5`, mm > 0), word(160, 16, "edge of a hand", "middle"), word(20, 164, "flick"), word(300, 164, "felt", "end"));
 }
 
 /** A lump from the side at rest, on a cough and pressed back; a millimetre is a unit and a half. */
@@ -47,7 +47,13 @@ function breath(probe) {
   return frame(300, 90, line("outline", "M20 20H260V50H20Z"), line("band", `M20 20h${(ml / 2200) * 240}v30H20Z`), word(20, 72, "0 ml"), word(260, 72, "2200 ml", "end"));
 }
 
-const wordsOnly = () => frame(10, 4);
+/** The patient lies on the other side, seen from the front; the straight leg is drawn back behind the body. */
+function drawnBack(probe) {
+  const mirrored = probe.side === "left" ? "translate(300 0) scale(-1 1)" : "";
+  return frame(300, 130, svg("g", { transform: mirrored }, line("outline", "M10 104H290"), line("limb-edge thin", "M40 60a16 16 0 1 0 0.1 0ZM60 66C90 52 130 56 152 66L150 100H62C56 90 56 76 60 66Z"),
+    line("limb-ghost", "M150 70H276V92H150"), line("skin", "M150 66L262 20L270 40L150 96Z"), line("gauge", "M236 62A100 100 0 0 0 226 44M226 44l-2 10M226 44l10 3")),
+    word(150, 124, "the thigh drawn back, the knee straight", "middle"));
+}
 
 export const hands = {
   "kidney-between-hands": sidesBoard(kidney),
@@ -55,5 +61,5 @@ export const hands = {
   "fluid-thrill": sidesBoard(thrill),
   hernia: (host, view) => pointBoard(host, view, { map: bellyMap, figure: lump }),
   murphy: sidesBoard(breath),
-  "psoas-stretch": sidesBoard(wordsOnly),
+  "psoas-stretch": sidesBoard(drawnBack),
 };

@@ -1,21 +1,22 @@
-// The foot is pushed up briskly and held there: its movement is traced, and the beats are for the student to count.
+// Each foot is pushed up briskly and held there: both are shown and traced, and the beats are for the student to count.
 
 import { el } from "../bedside/dom.js";
 import { heightAt, highest, lengthMs, lowest } from "./curve.js";
 import { Limb } from "./limb.js";
 import { limbFor } from "./limbs.js";
-import { amountText, latestBySide, wordsText } from "./latest.js";
-import { moving, seriesOf } from "./moving.js";
+import { amountText, curvesOf, latestBySide, wordsText } from "./latest.js";
+import { acted } from "./motion/acted.js";
+import { seriesOf } from "./moving.js";
 import { onAPartner } from "./partner.js";
 
 export function clonus(host, { manoeuvre, probes, fresh, still }) {
   const series = seriesOf(probes);
-  const limb = new Limb(limbFor(manoeuvre), { tapped: false });
-  const figure = {
-    node: limb.node,
-    show: (side, ms) => limb.set(-heightAt(series.find((one) => one.side === side).curve, ms)),
+  const make = (probe) => {
+    const limb = new Limb(limbFor(manoeuvre), { tapped: false });
+    return { node: limb.node, show: (ms) => limb.set(-heightAt(curvesOf(probe)[0], ms)) };
   };
-  moving(host, { figure, traces: [{ series, low: 0, high: 20 }], from: "the push", fresh, still, again: "Watch again" });
+  const traces = series.map((one) => ({ title: [one.name, "angle of the foot"].filter(Boolean).join(": "), series: [{ ...one, side: "right" }], low: 0, high: 20, short: true }));
+  acted(host, { probes, make, atRest: true, end: lengthMs(series[0].curve), stills: still ? [0, 600] : [0], since: "the push", fresh, still, traces });
   const words = wordsText(latestBySide(probes));
   if (words) host.append(el("p", { class: "felt" }, words));
   host.append(onAPartner());

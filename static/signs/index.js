@@ -95,6 +95,8 @@ function neededFor(manoeuvre, sign) {
   return brought.has(own) && !DRAWINGS[sign] ? PLAIN : own;
 }
 
+const exerciseFor = (sign) => el("a", { href: `/partner/${sign}`, target: "_blank", rel: "noopener" }, "The exercise on a sheet to print");
+
 /** Draws what the probes of one line showed, and says what is new. */
 export function showSign(host, view) {
   const { manoeuvre, probes, waiting, fresh, again } = view;
@@ -107,6 +109,7 @@ export function showSign(host, view) {
   if (probes.length) {
     const drawing = DRAWINGS[probes.at(-1).shown.sign] ?? DRAWINGS.table;
     const text = drawing(host, { manoeuvre, probes, fresh, still: withoutMotion.matches, again });
+    for (const line of host.querySelectorAll(".partner")) line.append(" ", exerciseFor(probes.at(-1).shown.sign));
     host.append(el("p", { class: "heard" }, text));
     if (fresh) announce(text);
   }

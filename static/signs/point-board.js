@@ -41,7 +41,7 @@ export function pointBoard(host, { manoeuvre, probes, fresh }, { map, figure, fe
 export const sidesBoard = (drawing, felt = true) => (host, { manoeuvre, probes }) => {
   const sides = latest(probes, (probe) => probe.side).sort((one, other) => (one.side < other.side ? 1 : -1));
   host.append(el("div", { class: "marks-row" }, ...sides.map((probe) =>
-    el("div", { class: "one-side" }, sideText(probe.side) ? el("b", {}, sideText(probe.side)) : "", drawing(probe, manoeuvre), el("p", { class: "heard" }, phrase(probe))))),
+    el("div", { class: "one-side" }, sideText(probe.side) ? el("b", {}, sideText(probe.side)) : "", drawing(probe, manoeuvre), probe.shown.words ? el("p", { class: "felt" }, `“${probe.shown.words}”`) : "", el("p", { class: "heard" }, phrase(probe))))),
     felt ? onAPartner() : "");
   return sides.map((probe) => sentence([sideText(probe.side), phrase(probe)].filter(Boolean).join(": "))).join(" ");
 };

@@ -17,18 +17,27 @@ function figures(probe, make, times) {
   });
 }
 
+function withRest(sides, atRest) {
+  const [one] = sides;
+  if (!atRest || sides.length !== 1 || one.side === "none") return sides;
+  const curves = one.shown.curves.map((curve) => ({ ...curve, samples: curve.samples.map(() => curve.samples[0]) }));
+  const other = { side: one.side === "right" ? "left" : "right", rests: true, shown: { curves } };
+  return one.side === "right" ? [one, other] : [other, one];
+}
+
 /**
  * @param make   (probe) => {node, show(ms)}: one figure; with {@code together} one figure for all sides, of [probe]
  * @param from, end  milliseconds between which it acts
  * @param pace   how many times faster than life it is played
  * @param stills moments that are shown where motion is not wanted; the last is also shown before it is played
  * @param traces [{title, series, low, high, short?}]
+ * @param atRest beside one side that was examined the other stands as it is at rest
  */
-export function acted(host, { probes, make, from = 0, end, pace = 1, stills, traces = [], since = "the start", together = false, fresh, still, again = "Watch again" }) {
-  const sides = together ? [{ side: "none", all: latestBySide(probes) }] : latestBySide(probes);
+export function acted(host, { probes, make, atRest = false, from = 0, end, pace = 1, stills, traces = [], since = "the start", together = false, fresh, still, again = "Watch again" }) {
+  const sides = together ? [{ side: "none", all: latestBySide(probes) }] : withRest(latestBySide(probes), atRest);
   const rows = sides.map((probe) => ({ probe, acts: figures(probe.all ?? probe, make, still ? stills : [undefined]) }));
   host.append(el("div", { class: still ? "acts stills" : "acts", "data-figures": rows.length }, ...rows.map(({ probe, acts }) =>
-    el("div", { class: "act" }, sideText(probe.side) ? el("b", { class: "act-side" }, sideText(probe.side)) : "", el("div", { class: "act-row" }, ...acts.map(({ node }) => node))))));
+    el("div", { class: "act" }, sideText(probe.side) ? el("b", { class: "act-side" }, sideText(probe.side), probe.rests ? ", at rest: not examined" : "") : "", el("div", { class: "act-row" }, ...acts.map(({ node }) => node))))));
   const show = (ms) => rows.forEach(({ acts }) => acts.forEach((act) => act.show(ms)));
   const player = new Player(from / pace, end / pace, (at) => moved(at * pace));
   const id = freshId("moment");

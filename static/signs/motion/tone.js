@@ -34,7 +34,8 @@ function movedLimb(joint, curves) {
     const push = svg("path", { class: "force", d: "" });
     const at0 = joint.rest[1];
     const node = picture(200, 210, "moved", ...(joint.end === "sole" ? [end] : []), flesh(joint.thick[0], joint.rest), moved.node, ...(joint.end === "sole" ? [] : [end]), hand, push,
-      svg("text", { class: "tick", x: Math.max(4, joint.rest[0][0] - 22), y: joint.rest[0][1] - 26 < 12 ? 14 : joint.rest[0][1] - 26 }, joint.names[0]));
+      svg("text", { class: "tick", x: Math.max(-56, joint.rest[0][0] - 46), y: joint.rest[0][1] - 26 < 12 ? 14 : joint.rest[0][1] - 26 }, joint.names[0]));
+    node.setAttribute("viewBox", "-60 0 280 210");
     const show = (ms) => {
       const direction = joint.begins + joint.turns * heightAt(angle, ms);
       const held = hang(at0, joint.length, direction);
@@ -57,7 +58,7 @@ function movedLimb(joint, curves) {
 }
 
 const [WIDE, TALL] = [300, 200];
-const PAD = { left: 34, right: 12, top: 14, bottom: 30 };
+const PAD = { left: 34, right: 12, top: 28, bottom: 30 };
 
 /** Resistance over the angle of the joint up to its axes' ends; slow solid, quick dashed, each named. */
 function overAngle(lines, { most, widest }) {
@@ -71,7 +72,7 @@ function overAngle(lines, { most, widest }) {
     ...up.flatMap((newton) => [svg("path", { class: newton ? "grid" : "grid zero", d: `M${PAD.left} ${y(newton)}H${WIDE - PAD.right}` }), svg("text", { class: "tick", x: PAD.left - 5, y: y(newton) + 4, "text-anchor": "end" }, newton)]),
     svg("text", { class: "tick", x: 2, y: 11 }, "N"),
     ...lines.map((one) => svg("path", { class: `curve ${one.dashed ? "left" : "right"}`, d: path(one) })),
-    ...lines.map(({ name, dashed }, index) => svg("g", {}, svg("path", { class: `curve ${dashed ? "left" : "right"}`, d: `M${WIDE - 104} ${22 + index * 16}h26` }), svg("text", { class: "tick", x: WIDE - 72, y: 26 + index * 16 }, name))));
+    ...lines.map(({ name, dashed }, index) => svg("g", {}, svg("path", { class: `curve ${dashed ? "left" : "right"}`, d: `M${60 + index * 110} 12h26` }), svg("text", { class: "tick", x: 92 + index * 110, y: 16 }, name))));
   return node;
 }
 

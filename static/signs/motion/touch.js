@@ -93,12 +93,12 @@ function upTheTrunk(probe) {
   const y = (at) => FOOT_Y - at * TRUNK_PX;
   const steps = Array.from({ length: 20 }, (_, index) => index * 3);
   const x = 110 + way * 24;
-  return picture(300, 262, "trunk-pins", svg("path", { class: "outline", d: `M44 ${y(60)}C38 ${y(40)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M172 ${y(60)}C182 ${y(40)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
+  return picture(330, 266, "trunk-pins", svg("path", { class: "outline", d: `M44 ${y(60)}C38 ${y(40)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M172 ${y(60)}C182 ${y(40)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
     svg("path", { class: "outline", d: `M60 ${y(-2)}Q110 ${y(-10)} 160 ${y(-2)}M110 ${y(14) - 5}v10M110 ${y(32)}q-20 4 -34 24M110 ${y(32)}q20 4 34 24M110 ${y(52)}V${y(32)}` }),
     ...[76, 144].map((nx) => svg("circle", { class: "outline", cx: nx, cy: y(42), r: 4 })),
     ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 184, y: y(at) + 4 }, `${at} cm ${name}`)),
     ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + 9} ${y(at)}h${at >= cm ? 12 : 4}` }))),
-    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(2, 12, probe.side, "start", "trace-name"), text(x, 258, "long dash: as sharp as on the cheek"));
+    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(110, 262, "long dash: as sharp as on the cheek"));
 }
 
 export function trunkLine(host, { probes }) {

@@ -3,6 +3,7 @@ package org.manubrium;
 import java.time.Clock;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.manubrium.examination.Examination;
 import org.manubrium.learning.question.QuestionMaker;
 import org.manubrium.school.bedside.Bedside;
 import org.manubrium.school.bedside.Patients;
@@ -25,6 +26,7 @@ import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.DrillPages;
 import org.manubrium.web.student.StudentPages;
+import org.manubrium.web.student.PartnerPages;
 import org.manubrium.web.student.SurenessPages;
 
 /** Puts the student's part together: the desk, the bedside, the mark. */
@@ -36,7 +38,8 @@ record StudentWing(
         DrillDesk drill,
         Map<String, String> citations,
         Profiles profiles,
-        HowSure howSure) {
+        HowSure howSure,
+        Examination examination) {
 
     static StudentWing of(Database database, Reference reference, MarkingWing marking, Clock clock) {
         var conventions = reference.marking().conventions();
@@ -76,7 +79,8 @@ record StudentWing(
                         clock),
                 citations,
                 marking.profiles(),
-                marking.howSure());
+                marking.howSure(),
+                reference.examination());
     }
 
     StudentRooms rooms(View view) {
@@ -86,6 +90,7 @@ record StudentWing(
                 new AdvicePages(profiles),
                 new DebriefPages(view, debriefs, debriefView),
                 new DrillPages(view, drill, citations),
-                new SurenessPages(view, howSure));
+                new SurenessPages(view, howSure),
+                new PartnerPages(view, examination));
     }
 }

@@ -18,6 +18,7 @@ public final class Examination {
     private final Map<String, Deferral> deferrals;
     private final Map<String, Manoeuvre> manoeuvres;
     private final List<Move> moves;
+    private final List<PartnerExercise> partnerExercises;
 
     public Examination(ExaminationTables tables) {
         this.positions = by(tables.positions(), Position::id);
@@ -27,6 +28,7 @@ public final class Examination {
         this.deferrals = by(tables.deferrals(), Deferral::id);
         this.manoeuvres = by(tables.manoeuvres(), Manoeuvre::id);
         this.moves = List.copyOf(tables.moves());
+        this.partnerExercises = List.copyOf(tables.partnerExercises());
     }
 
     private static <T> Map<String, T> by(Collection<T> rows, Function<T, String> id) {
@@ -70,6 +72,17 @@ public final class Examination {
 
     public Optional<Caution> caution(String id) {
         return Optional.ofNullable(cautions.get(id));
+    }
+
+    public List<PartnerExercise> partnerExercises() {
+        return partnerExercises;
+    }
+
+    /** The exercise for a kind of sign that is felt. */
+    public Optional<PartnerExercise> partnerExercise(String sign) {
+        return partnerExercises.stream()
+                .filter(exercise -> exercise.signs().contains(sign))
+                .findFirst();
     }
 
     public Collection<Scale> scales() {

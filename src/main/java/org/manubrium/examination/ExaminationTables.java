@@ -10,4 +10,5 @@ public record ExaminationTables(
         List<Caution> cautions,
         List<Question> questions,
         List<Deferral> deferrals,
-        List<Manoeuvre> manoeuvres) {}
+        List<Manoeuvre> manoeuvres,
+        List<PartnerExercise> partnerExercises) {}

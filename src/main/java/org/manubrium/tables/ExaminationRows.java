@@ -12,6 +12,7 @@ import org.manubrium.examination.ExaminationTables;
 import org.manubrium.examination.Level;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Move;
+import org.manubrium.examination.PartnerExercise;
 import org.manubrium.examination.Place;
 import org.manubrium.examination.PlaceMode;
 import org.manubrium.examination.Position;
@@ -70,7 +71,23 @@ final class ExaminationRows {
                                 r.yes("essential"),
                                 r.word("source"),
                                 r.word("confidence"))),
-                files.rows("manoeuvres", r -> manoeuvre(r, variants)));
+                files.rows("manoeuvres", r -> manoeuvre(r, variants)),
+                files.rows("partner_exercises", ExaminationRows::partnerExercise));
+    }
+
+    private static PartnerExercise partnerExercise(Row r) {
+        return new PartnerExercise(
+                r.word("id"),
+                r.word("name"),
+                r.list("signs"),
+                r.word("partner"),
+                r.list("steps"),
+                r.word("feel"),
+                r.word("wrong"),
+                r.list("cautions"),
+                r.word("source"),
+                r.word("confidence"),
+                r.text("note"));
     }
 
     private List<Scale> scales() {

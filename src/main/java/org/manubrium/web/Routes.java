@@ -64,6 +64,7 @@ public final class Routes {
         routes.get("/student/sureness", students.sureness()::show, STUDENT);
         routes.get("/student/signs", students.drill()::show, STUDENT);
         routes.post("/student/signs/{number}", students.drill()::answer, STUDENT);
+        routes.get("/partner/{sign}", students.partner()::show, SIGNED_IN);
         routes.post("/attempts", students.home()::start, STUDENT);
         routes.get("/attempts/{id}", students.bedside()::show, STUDENT, EDUCATOR);
         routes.get("/attempts/{id}/manoeuvres/{manoeuvre}", students.bedside()::manoeuvre, STUDENT, EDUCATOR);

@@ -4,6 +4,7 @@ import org.manubrium.web.student.AdvicePages;
 import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.DrillPages;
+import org.manubrium.web.student.PartnerPages;
 import org.manubrium.web.student.StudentPages;
 import org.manubrium.web.student.SurenessPages;
 
@@ -14,4 +15,5 @@ public record StudentRooms(
         AdvicePages advice,
         DebriefPages debrief,
         DrillPages drill,
-        SurenessPages sureness) {}
+        SurenessPages sureness,
+        PartnerPages partner) {}
