@@ -25,8 +25,8 @@ import org.manubrium.web.student.AdvicePages;
 import org.manubrium.web.student.BedsidePages;
 import org.manubrium.web.student.DebriefPages;
 import org.manubrium.web.student.DrillPages;
-import org.manubrium.web.student.StudentPages;
 import org.manubrium.web.student.PartnerPages;
+import org.manubrium.web.student.StudentPages;
 import org.manubrium.web.student.SurenessPages;
 
 /** Puts the student's part together: the desk, the bedside, the mark. */

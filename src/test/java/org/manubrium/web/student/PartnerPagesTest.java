@@ -54,13 +54,16 @@ class PartnerPagesTest {
     void sheetHoldsTheRowOfItsTableAndAsksForConsent(PartnerExercise exercise) {
         assertThat(exercise.signs()).isNotEmpty().allSatisfy(sign -> {
             String page = STUDENT.page("/partner/" + sign).body();
-            assertThat(page).contains("A screen does not teach touch", "ask for consent", "What a healthy partner feels like");
+            assertThat(page)
+                    .contains("A screen does not teach touch", "ask for consent", "What a healthy partner feels like");
             assertThat(page).contains(exercise.confidence());
         });
         assertThat(exercise.steps()).hasSizeBetween(3, 7);
-        assertThat(exercise.cautions()).contains("consent").allSatisfy(caution -> assertThat(
-                        TestSchool.REFERENCE.examination().caution(caution))
-                .isPresent());
+        assertThat(exercise.cautions())
+                .contains("consent")
+                .allSatisfy(
+                        caution -> assertThat(TestSchool.REFERENCE.examination().caution(caution))
+                                .isPresent());
     }
 
     @ParameterizedTest
@@ -71,8 +74,8 @@ class PartnerPagesTest {
         assertThat(CHROMIUM.driver().executeScript("return document.documentElement.scrollWidth"))
                 .isEqualTo(390L);
 
-        Map<String, Object> printed = CHROMIUM.driver()
-                .executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
+        Map<String, Object> printed =
+                CHROMIUM.driver().executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
         String pdf = new String(
                 Base64.getDecoder().decode(String.valueOf(printed.get("data"))),
                 java.nio.charset.StandardCharsets.ISO_8859_1);
