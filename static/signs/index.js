@@ -18,7 +18,7 @@ const system = (drawings, ...styles) => ({ drawings, styles: ["signs", ...styles
 const chest = system(() => import("./chest.js"), "chest");
 const abdomen = system(() => import("./abdomen.js"), "chest", "belly");
 const heart = system(() => import("./heart.js"), "chest", "heart");
-const surface = system(() => import("./surface.js"), "chest", "belly", "surface");
+const surface = system(() => import("./surface.js"), "limbs", "chest", "belly", "surface");
 const circulation = system(() => import("./circulation.js"));
 const limbs = system(() => import("./motion/limbs.js"), "limbs");
 const feeling = system(() => import("./motion/feeling.js"), "limbs");

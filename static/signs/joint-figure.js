@@ -1,9 +1,10 @@
 // Joints: how they look, what the thumbs feel, what the palm feels while they move, and fluid in the knee.
 
 import { el, svg } from "../bedside/dom.js";
-import { heightAt, highest, lowest } from "./curve.js";
+import { heightAt, highest, lengthMs, lowest, peak } from "./curve.js";
 import { amountText, curvesOf, sideText } from "./latest.js";
-import { moving, seriesOf } from "./moving.js";
+import { acted } from "./motion/acted.js";
+import { seriesOf } from "./moving.js";
 import { onAPartner } from "./partner.js";
 import { ruler } from "./ruler.js";
 import { amounts, atThisPlace, label, line, picture, said, sideBySide } from "./side-by-side.js";
@@ -59,7 +60,12 @@ export function grating(host, { manoeuvre, probes, fresh }) {
 function played(host, { probes, fresh, still }, { figure, title, high, from }) {
   const both = atThisPlace(probes, fresh);
   const series = seriesOf(both);
-  moving(host, { figure: { node: figure.node, show: (side, ms) => figure.show(heightAt(series.find((one) => one.side === side).curve, ms)) }, traces: [{ series, low: 0, high, title }], from, fresh, still });
+  const make = (probe) => {
+    const drawn = figure(probe);
+    return { node: drawn.node, show: (ms) => drawn.show(heightAt(curvesOf(probe)[0], ms)) };
+  };
+  const farthest = Math.max(...series.map(({ curve }) => peak(curve).ms));
+  acted(host, { probes: both, make, end: lengthMs(series[0].curve), stills: still ? [0, farthest] : [0], traces: [{ series, low: 0, high, title }], since: from, fresh, still });
   host.append(onAPartner());
   return both.map((probe) => {
     const [curve] = curvesOf(probe);
@@ -67,15 +73,17 @@ function played(host, { probes, fresh, still }, { figure, title, high, from }) {
   }).join(" ");
 }
 
-/** The straight knee from in front; the inner hollow fills or stays. */
-function innerHollow() {
+/** The straight knee from in front, the patient facing you; the inner hollow fills or stays. */
+function innerHollow({ side }) {
   const skin = line("", "limb-edge");
-  const node = svg("svg", { class: "look", viewBox: "0 0 200 180", width: 200, height: 180, "aria-hidden": "true" }, line("M150 6C146 50 150 70 156 92C150 120 146 150 142 176", "limb-edge"), svg("ellipse", { class: "outline", cx: 104, cy: 90, rx: 24, ry: 28 }), skin, label(30, 94, "inner"));
+  const node = svg("svg", { class: "look", viewBox: "0 0 200 180", width: 200, height: 180, "aria-hidden": "true" },
+    svg("g", side === "right" ? { transform: "translate(200 0) scale(-1 1)" } : {}, line("M150 6C146 50 150 70 156 92C150 120 146 150 142 176", "limb-edge"), svg("ellipse", { class: "outline", cx: 104, cy: 90, rx: 24, ry: 28 }), skin),
+    label(side === "right" ? 170 : 30, 94, "inner"));
   return { node, show: (mm) => skin.setAttribute("d", `M52 6C56 46 62 62 ${70 - mm * 3} 90C62 118 58 146 62 176`) };
 }
 
 export const kneeBulge = (host, view) =>
-  played(host, view, { figure: innerHollow(), title: "The inner hollow fills by", high: 8, from: "the stroke down the outer side" });
+  played(host, view, { figure: innerHollow, title: "The inner hollow fills by", high: 8, from: "the stroke down the outer side" });
 
 /** The straight knee from the side: the kneecap above the thigh bone. */
 function cap() {
@@ -85,7 +93,10 @@ function cap() {
 }
 
 export function kneecap(host, view) {
-  const figure = cap();
-  const most = highest(curvesOf(view.fresh ?? view.probes.at(-1))[0]);
-  return played(host, view, { figure: { node: figure.node, show: (mm) => figure.place(62 - (most - mm) * 4) }, title: "The kneecap goes down by", high: 10, from: "the push" });
+  const figure = (probe) => {
+    const drawn = cap();
+    const most = highest(curvesOf(probe)[0]);
+    return { node: drawn.node, show: (mm) => drawn.place(62 - (most - mm) * 4) };
+  };
+  return played(host, view, { figure, title: "The kneecap goes down by", high: 10, from: "the push" });
 }

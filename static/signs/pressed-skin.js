@@ -2,9 +2,10 @@
 // on the trace measures how long it takes.
 
 import { svg } from "../bedside/dom.js";
-import { heightAt } from "./curve.js";
+import { heightAt, lengthMs } from "./curve.js";
 import { amountText, curvesOf, measuresOf, sideText } from "./latest.js";
-import { moving, seriesOf } from "./moving.js";
+import { acted } from "./motion/acted.js";
+import { seriesOf } from "./moving.js";
 import { onAPartner } from "./partner.js";
 import { ruler } from "./ruler.js";
 import { atThisPlace, label, line, picture, placeName, sideBySide } from "./side-by-side.js";
@@ -13,12 +14,16 @@ const look = (width, height, ...nodes) => svg("svg", { class: "look", viewBox: `
 
 const heights = (curve, seconds) => seconds.map((second) => `${amountText(heightAt(curve, second * 1000))} ${curve.unit} after ${second} s`).join(", ");
 
-/** A moving drawing with a trace for each side of the place that was tried last. */
+/** Both sides of the place that was tried last, moving together, with their traces; as stills at the first three of the seconds. */
 function timed(host, { probes, fresh, still, manoeuvre }, { figure, title, high, from, seconds }) {
   const both = atThisPlace(probes, fresh);
   const series = seriesOf(both);
-  const show = (side, ms) => figure.show(heightAt(series.find((one) => one.side === side).curve, ms));
-  moving(host, { figure: { node: figure.node, show }, traces: [{ series, low: 0, high, title }], from, fresh, still, stillMs: 0, again: "Watch again" });
+  const make = (probe) => {
+    const drawn = figure();
+    return { node: drawn.node, show: (ms) => drawn.show(heightAt(curvesOf(probe)[0], Math.max(0, ms))) };
+  };
+  const stills = still ? [0, ...seconds.filter((second) => second > 0).slice(0, 2).map((second) => second * 1000)] : [0];
+  acted(host, { probes: both, make, end: lengthMs(series[0].curve), stills, traces: [{ series, low: 0, high, title }], since: from, fresh, still });
   host.append(onAPartner());
   return both.map((probe) => `${[placeName(manoeuvre, probe), sideText(probe.side)].filter(Boolean).join(", ")} ${curvesOf(probe)[0].name}: ${heights(curvesOf(probe)[0], seconds)}.`.trim()).join(" ");
 }
@@ -31,7 +36,7 @@ function pulp() {
 }
 
 export const blanch = (host, view) =>
-  timed(host, view, { figure: pulp(), title: "Colour that is back since the finger was lifted", high: 100, from: "lifting the finger", seconds: [1, 2, 3, 5, 10] });
+  timed(host, view, { figure: pulp, title: "Colour that is back since the finger was lifted", high: 100, from: "lifting the finger", seconds: [1, 2, 3, 5, 10] });
 
 function fold() {
   const skin = line("", "limb-edge");
@@ -40,7 +45,7 @@ function fold() {
 }
 
 export const skinFold = (host, view) =>
-  timed(host, view, { figure: fold(), title: "The fold stands", high: 12, from: "letting go", seconds: [0.5, 1, 2, 4] });
+  timed(host, view, { figure: fold, title: "The fold stands", high: 12, from: "letting go", seconds: [0.5, 1, 2, 4] });
 
 /** A cut through skin over bone: the dent that the thumb left. */
 function dent() {
@@ -50,7 +55,7 @@ function dent() {
 }
 
 export const legPit = (host, view) =>
-  timed(host, view, { figure: dent(), title: "Depth of the dent since the thumb was lifted", high: 10, from: "lifting the thumb", seconds: [0, 5, 15, 60, 120] });
+  timed(host, view, { figure: dent, title: "Depth of the dent since the thumb was lifted", high: 10, from: "lifting the thumb", seconds: [0, 5, 15, 60, 120] });
 
 const LEVELS = [286, 208, 84];
 
