@@ -57,12 +57,12 @@ class SurfaceDrawingTest {
     @Test
     void bothLegsStandBesideEachOther() {
         Bedside patient = Bedside.healthy(58).condition("deep-vein-thrombosis", Side.LEFT);
-        board.show(
-                patient, "oedema-depth", List.of("oedema-depth:right@ankle", "oedema-depth:left@ankle"), Map.of());
+        board.show(patient, "oedema-depth", List.of("oedema-depth:right@ankle", "oedema-depth:left@ankle"), Map.of());
 
         assertThat(board.text("return [...board.querySelectorAll('.act-side')].map((b) => b.textContent).join()"))
                 .isEqualTo("right,left");
-        String height = "return board.querySelectorAll('svg.look')[%d].querySelector('path.limb-edge').getBBox().height";
+        String height =
+                "return board.querySelectorAll('svg.look')[%d].querySelector('path.limb-edge').getBBox().height";
         assertThat(board.number(height.formatted(1))).isGreaterThan(board.number(height.formatted(0)));
     }
 
@@ -115,10 +115,18 @@ class SurfaceDrawingTest {
                     + "].querySelectorAll('path.limb-edge')[1];"
                     + "return Number(/ ([\\d.]+) 90C/.exec(skin.getAttribute('d'))[1]);");
         }
-        double top = patient.curve("knee-bulge:left", patient.show("knee-bulge:left", Map.of()).curves().get(0).name()).stream()
-                .mapToDouble(x -> x)
-                .max()
-                .orElseThrow();
+        double top =
+                patient
+                        .curve(
+                                "knee-bulge:left",
+                                patient.show("knee-bulge:left", Map.of())
+                                        .curves()
+                                        .get(0)
+                                        .name())
+                        .stream()
+                        .mapToDouble(x -> x)
+                        .max()
+                        .orElseThrow();
 
         assertThat(edges[1]).isCloseTo(70 - top * 3, within(0.9));
         assertThat(edges[0] - edges[1] > 3).isEqualTo(bulges);
@@ -151,7 +159,8 @@ class SurfaceDrawingTest {
     /** A nail that is hollow dips below its edges in the cut across it, and one that is not does not. */
     @Test
     void spoonNailIsHollowInTheCutAcross() {
-        String dip = "const cut = [...board.querySelectorAll('path.mark')].at(-1).getBBox(); return cut.y + cut.height - 100";
+        String dip =
+                "const cut = [...board.querySelectorAll('path.mark')].at(-1).getBBox(); return cut.y + cut.height - 100";
         board.show(Bedside.healthy(40), "nails", List.of("nails"), Map.of());
         double healthy = board.number(dip);
         board.show(Bedside.healthy(40).condition("iron-deficiency", Side.NONE), "nails", List.of("nails"), Map.of());
