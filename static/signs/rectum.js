@@ -17,7 +17,7 @@ function finger(probe) {
 function glove(probe) {
   const rgb = amounts(probe).map(Math.round);
   const bar = (value, index) => [line("outline", `M160 ${30 + index * 34}h130v16h-130Z`), line("band", `M160 ${30 + index * 34}h${(value / 255) * 130}v16h-${(value / 255) * 130}Z`)];
-  return frame(310, 140, line("skin", "M20 20H84A30 30 0 0 1 84 118H20"), svg("path", { class: "stain", fill: `rgb(${rgb.join(" ")})`, d: "M64 40C100 36 112 60 104 84C96 104 66 100 58 84C52 68 54 46 64 40Z" }), ...rgb.flatMap(bar),
+  return frame(310, 140, line("skin", "M20 20H84A30 30 0 0 1 84 118H20"), svg("path", { class: "smear", fill: `rgb(${rgb.join(" ")})`, d: "M64 40C100 36 112 60 104 84C96 104 66 100 58 84C52 68 54 46 64 40Z" }), ...rgb.flatMap(bar),
     ...["long waves", "middle waves", "short waves"].map((name, index) => word(160, 26 + index * 34, name)));
 }
 

@@ -52,6 +52,7 @@ final class DrawingBoard implements AutoCloseable {
             "mouth", "mouth-signs.js",
             "ears", "ear-signs.js",
             "other cranial nerves", "nerve-signs.js");
+    private static final Set<String> SURFACE = Set.of("approach", "hands", "skin", "arteries", "legs", "joints");
     private static final Map<String, String> LIMBS = Map.of(
             "power", "motion/limbs.js",
             "coordination", "motion/limbs.js",
@@ -85,7 +86,9 @@ final class DrawingBoard implements AutoCloseable {
     }
 
     private static String module(String system) {
-        return HEAD.getOrDefault(system, LIMBS.getOrDefault(system, system + ".js"));
+        return SURFACE.contains(system)
+                ? "surface.js"
+                : HEAD.getOrDefault(system, LIMBS.getOrDefault(system, system + ".js"));
     }
 
     /** Draws every side and point of a manoeuvre as stills; returns the sentence. */

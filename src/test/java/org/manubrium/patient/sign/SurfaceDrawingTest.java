@@ -95,8 +95,8 @@ class SurfaceDrawingTest {
         Bedside patient = Bedside.healthy(40).shift("node.left.submandibular.size", mm);
         board.show(patient, "neck-node-size", List.of("neck-node-size:left@submandibular"), Map.of());
 
-        double drawn = board.number("const svg = board.querySelector('.point-figure svg.marks');" + CENTIMETRE
-                + "return svg.querySelector('path.band').getBoundingClientRect().width / cm * 10;");
+        double drawn = board.number("const svg = board.querySelector('svg.marks');" + CENTIMETRE
+                + "return svg.querySelector('path.band:not(.faint)').getBoundingClientRect().width / cm * 10;");
         assertThat(drawn).isCloseTo(patient.amount("neck-node-size:left@submandibular"), within(1.5));
     }
 

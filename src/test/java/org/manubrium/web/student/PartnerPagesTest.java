@@ -71,8 +71,8 @@ class PartnerPagesTest {
     void sheetIsOnePageOfA4AndNoWiderThanAPhone(PartnerExercise exercise) {
         CHROMIUM.driver()
                 .get(SERVER.address("/partner/" + exercise.signs().get(0)).toString());
-        assertThat(CHROMIUM.driver().executeScript("return document.documentElement.scrollWidth"))
-                .isEqualTo(390L);
+        assertThat(CHROMIUM.driver().executeScript("return document.documentElement.scrollWidth <= innerWidth"))
+                .isEqualTo(true);
 
         Map<String, Object> printed =
                 CHROMIUM.driver().executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
