@@ -19,9 +19,17 @@ record VenousTrace(Body body, double angle, double seconds, double stepMs, Doubl
         Beats beats = beats();
         double mean = times().map(t -> wave.at(beats, t)).average().orElseThrow();
         return curve("column", "mm", t -> {
-            double height = column.height(angle) + shift.applyAsDouble(t) + (wave.at(beats, t) - mean) / 10;
+            double moves = seenThrough() * (wave.at(beats, t) - mean) / 10;
+            double height = column.height(angle) + shift.applyAsDouble(t) + moves;
             return 10 * column.seen(height, angle);
         });
+    }
+
+    /** How much of the movement of the vein a thicker wall than the usual lets be seen, 0..1. */
+    private double seenThrough() {
+        double usual = body.physiology().quantity("chest.wall").normal();
+        double over = Math.max(0, body.quantity("chest.wall") - usual);
+        return Math.max(0, 1 - body.physiology().constant("neck-vein.hidden-per-mm") * over);
     }
 
     /** The movement of the skin over the artery on the other side of the neck. */

@@ -81,6 +81,20 @@ class BuildPropertiesTest {
     }
 
     @Test
+    void theVeinsOfAThickNeckMoveLessToTheEyeAndStandAsHigh() {
+        assertThat(swing(Build.HEAVY)).isPositive().isLessThan(0.8 * swing(Build.AVERAGE));
+        assertThat(person(Build.HEAVY, 40, 0).amount("neck-vein-height"))
+                .isEqualTo(person(Build.AVERAGE, 40, 0).amount("neck-vein-height"));
+    }
+
+    private static double swing(Build build) {
+        Bedside raised = person(build, 40, 0).shift("right-atrial-pressure", 6);
+        List<Double> column = raised.curve("neck-vein-wave", "column");
+        return column.stream().mapToDouble(x -> x).max().orElseThrow()
+                - column.stream().mapToDouble(x -> x).min().orElseThrow();
+    }
+
+    @Test
     void aThickWallHidesALargeLiverAndSpleen() {
         Bedside thin = person(Build.SLIGHT, 50, 0).shift("spleen.length", 5).shift("liver.span", 1);
         Bedside thick = person(Build.HEAVY, 50, 0).shift("spleen.length", 5).shift("liver.span", 1);
