@@ -99,7 +99,12 @@ final class PressureReader implements SignReader {
             case "rhythm" -> finding.equals(new Finding.Seen("regular"));
             case "rate" -> within(body, "pulse", (Finding.Measured) finding);
             case "lying", "sitting" -> within(body, "pressure." + probe.item().place(), (Finding.Measured) finding);
-            case "mean", "class" ->
+            case "class" ->
+                amount(now(body, manoeuvre), "systolic").value()
+                                < body.physiology().constant("pressure.systolic.high")
+                        && amount(now(body, manoeuvre), "diastolic").value()
+                                < body.physiology().constant("pressure.diastolic.high");
+            case "mean" ->
                 within(body, "pressure.systolic", amount(now(body, manoeuvre), "systolic"))
                         && within(body, "pressure.diastolic", amount(now(body, manoeuvre), "diastolic"));
             case "from-sitting" -> {
