@@ -9,27 +9,29 @@ import { Trace } from "./trace.js";
 
 const MOST = 18;
 
-/** The lower edge of the ribs from the front; the shown side moves, the ghost shows where it began. */
-function ribs() {
-  const [moved, still] = [svg("path", { class: "limb-edge" }), svg("path", { class: "limb-ghost", d: "M110 20C90 60 56 96 24 118" })];
-  const node = svg("svg", { class: "look", viewBox: "0 0 220 130", width: 220, height: 130, "aria-hidden": "true" }, svg("path", { class: "outline", d: "M110 20V128" }), still, moved);
-  return {
-    node,
-    draw(side, mm) {
-      const mirror = side === "left" ? "translate(220 0) scale(-1 1)" : "";
-      for (const path of [moved, still]) path.setAttribute("transform", mirror);
-      moved.setAttribute("d", `M110 20C${90 - mm * 0.6} ${60} ${56 - mm * 1.2} 96 ${24 - mm} 118`);
-    },
+const edgeOfRibs = (mm) => `M110 20C${90 - mm * 0.6} 60 ${56 - mm * 1.2} 96 ${24 - mm} 118`;
+
+/** The lower edge of the ribs of these sides from the front; the ghost shows where it began. */
+function ribs(series) {
+  const half = ({ side }) => {
+    const moved = svg("path", { class: "limb-edge" });
+    const node = svg("g", side === "left" ? { transform: "translate(220 0) scale(-1 1)" } : {}, svg("path", { class: "limb-ghost", d: edgeOfRibs(0) }), moved);
+    return { node, moved };
   };
+  const halves = series.map(half);
+  const node = svg("svg", { class: "look", viewBox: "-22 0 264 142", width: 264, height: 142, "aria-hidden": "true" }, svg("path", { class: "outline", d: "M110 20V128" }), ...halves.map((one) => one.node),
+    svg("text", { class: "tick", x: 0, y: 140 }, "right"), svg("text", { class: "tick", x: 220, y: 140, "text-anchor": "end" }, "left"));
+  return { node, draw: (ms) => halves.forEach(({ moved }, index) => moved.setAttribute("d", edgeOfRibs(heightAt(series[index].curve, ms)))) };
 }
 
 const said = (probe) => `${[sideText(probe.side), ...curvesOf(probe).map((curve) => `${curve.name}: ${amountText(peak(curve).height)} ${curve.unit}`)].filter(Boolean).join(", ")}`;
 
 export function costalMargin(host, { probes, fresh, still }) {
   const series = seriesOf(probes);
-  const figure = ribs();
+  const figure = ribs(series);
   moving(host, {
-    figure: { node: figure.node, show: (side, ms) => figure.draw(side, heightAt(series.find((one) => one.side === side).curve, ms)) },
+    together: true,
+    figure: { node: figure.node, show: (side, ms) => figure.draw(ms) },
     traces: [{ series, low: -MOST, high: MOST, title: "The margin moves, outwards is up" }], from: "the start of the breath in", fresh, still,
   });
   return `${probes.map(said).join(". ")}.`;

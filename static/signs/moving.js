@@ -15,12 +15,13 @@ export const seriesOf = (probes, pick = (curves) => curves[0]) =>
 /**
  * @param figure {node, show(side, ms)} draws a moment of a side
  * @param traces [{series, low, high, title?}]
+ * @param together whether the figure shows all sides at once
  * @param lead   milliseconds shown before the stimulus
  * @param stillMs the moment shown where motion is not wanted; without it the farthest
  */
-export function moving(host, { figure, traces, from, lead = 0, fresh, still, stillMs, again = "Play again" }) {
-  const sides = traces[0].series.map(({ side }) => side);
-  let shownSide = fresh?.side ?? sides.at(-1);
+export function moving(host, { figure, traces, from, together = false, lead = 0, fresh, still, stillMs, again = "Play again" }) {
+  const sides = together ? ["none"] : traces[0].series.map(({ side }) => side);
+  let shownSide = together ? "none" : (fresh?.side ?? sides.at(-1));
   const caption = el("p", { class: "quiet shown-side" });
   const box = el("div", { class: "traces" });
   const stage = el("div", { class: "stage" }, el("div", { class: "figure-box" }, figure.node, caption), box);
@@ -41,7 +42,7 @@ export function moving(host, { figure, traces, from, lead = 0, fresh, still, sti
     show(ms);
     for (const trace of drawn) trace.at(ms);
   });
-  const stillAt = (side) => stillMs ?? peak(traces[0].series.find((one) => one.side === side).curve).ms;
+  const stillAt = (side) => stillMs ?? peak((traces[0].series.find((one) => one.side === side) ?? traces[0].series[0]).curve).ms;
   const play = (side) => {
     shownSide = side;
     if (still) show(stillAt(side));

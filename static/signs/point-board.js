@@ -1,6 +1,7 @@
 // Signs that are tried place by place on a map: the map, what the last place gave, and a list from which each place can be
 // called back. Only places that were tried are here at all.
 
+import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
 import { amountText, latest, measuresOf, sideText } from "./latest.js";
 import { onAPartner } from "./partner.js";
@@ -30,7 +31,7 @@ export function pointBoard(host, { manoeuvre, probes, fresh }, { map, figure, fe
   }
   const rows = tried.map((probe) =>
     el("tr", {}, el("th", { scope: "row" }, titleOf(manoeuvre, probe)), el("td", {}, phrase(probe)),
-      el("td", {}, el("button", { type: "button", "aria-label": `Show ${titleOf(manoeuvre, probe)}`, onclick: () => show(probe) }, "Show"))));
+      el("td", {}, el("button", { type: "button", "aria-label": `Show ${titleOf(manoeuvre, probe)}`, onclick: () => (show(probe), announce(sentence(`${titleOf(manoeuvre, probe)}: ${phrase(probe)}`))) }, "Show"))));
   host.append(el("div", { class: "stage point-stage" }, mapBox, figureBox), el("table", { class: "touched points" }, el("tbody", {}, ...rows)), felt ? onAPartner() : "");
   const last = fresh ?? probes.at(-1);
   show(last);

@@ -1,9 +1,10 @@
 // A leg raised slowly from the couch, seen from the side, and the colour that the sole keeps.
 
 import { svg } from "../bedside/dom.js";
-import { heightAt } from "./curve.js";
+import { heightAt, lengthMs } from "./curve.js";
 import { amountText, curvesOf, sideText } from "./latest.js";
-import { moving, seriesOf } from "./moving.js";
+import { acted } from "./motion/acted.js";
+import { seriesOf } from "./moving.js";
 import { atThisPlace, label, line } from "./side-by-side.js";
 
 const HIP = [40, 176];
@@ -38,11 +39,14 @@ function said(probe) {
 export function raisedLeg(host, { probes, fresh, still }) {
   const both = atThisPlace(probes, fresh);
   const [angles, colours] = [seriesOf(both, (curves) => curves[0]), seriesOf(both, (curves) => curves[1])];
-  const drawn = figure();
-  const of = (series, side, ms) => heightAt(series.find((one) => one.side === side).curve, ms);
-  moving(host, {
-    figure: { node: drawn.node, show: (side, ms) => drawn.show(of(angles, side, ms), of(colours, side, ms)) },
-    traces: [{ series: angles, low: 0, high: 90, title: "The leg is raised by" }, { series: colours, low: 0, high: 100, title: "Colour of the sole" }], from: "the couch", fresh, still, again: "Raise again",
+  const make = (probe) => {
+    const [drawn, [angle, colour]] = [figure(), curvesOf(probe)];
+    return { node: drawn.node, show: (ms) => drawn.show(heightAt(angle, ms), heightAt(colour, ms)) };
+  };
+  const end = lengthMs(angles[0].curve);
+  acted(host, {
+    probes: both, make, end, stills: still ? [end / 4, end / 2, end] : [0], since: "the couch", fresh, still, again: "Raise again",
+    traces: [{ series: angles, low: 0, high: 90, title: "The leg is raised by", short: true }, { series: colours, low: 0, high: 100, title: "Colour of the sole" }],
   });
   return both.map(said).join(" ");
 }

@@ -1,6 +1,7 @@
 // What the signs of the chest share that are tried zone by zone: the map, the two sides of one zone above one another, and a
 // list of every zone that was tried, from which each can be called back, and heard.
 
+import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
 import { chestMap } from "./chest-map.js";
 import { latest } from "./latest.js";
@@ -40,7 +41,10 @@ export function zoneBoard(host, { manoeuvre, probes, fresh, strip, sound, said, 
     const probe = of(place.id, side);
     if (!probe) return el("td", { class: "quiet" }, "not tried");
     const what = sound ? "Hear" : "Show";
-    const act = () => (sound ? hear(probe) : show(place.id));
+    const act = () => {
+      announce(`${place.name}, ${side}: ${said(probe)}.`);
+      return sound ? hear(probe) : show(place.id);
+    };
     return el("td", {}, el("button", { type: "button", "aria-label": `${what} ${place.name}, ${side}`, onclick: act }, `${what} ${side}`));
   }
 

@@ -141,8 +141,28 @@ final class DrawingBoard implements AutoCloseable {
                         "shown", patient.show(text, technique)))
                 .toList();
         Manoeuvre drawn = Bedside.manoeuvre(manoeuvre);
-        String named = json(Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system()));
-        String said = String.valueOf(run(AT_THE_BEDSIDE, named, json(probes)));
+        return shown(manoeuvre, Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system()), probes);
+    }
+
+    /** Draws every item of a manoeuvre as the page of the bedside does, its places with their names; returns the sentence. */
+    String showAll(Bedside patient, Manoeuvre drawn) {
+        List<Map<String, Object>> probes = Examination.items(drawn).stream()
+                .map(item -> Map.<String, Object>of(
+                        "side", item.side().word(),
+                        "place", item.place(),
+                        "technique", Map.of(),
+                        "shown", patient.show(item.toString(), Map.of())))
+                .toList();
+        List<Map<String, String>> places =
+                drawn.places().stream().map(DrawingBoard::place).toList();
+        return shown(
+                drawn.id(),
+                Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system(), "places", places),
+                probes);
+    }
+
+    private String shown(String manoeuvre, Map<String, Object> named, List<Map<String, Object>> probes) {
+        String said = String.valueOf(run(AT_THE_BEDSIDE, json(named), json(probes)));
         if (said.startsWith("!")) {
             throw new AssertionError(manoeuvre + " " + said);
         }
