@@ -39,8 +39,7 @@ class EverySignDrawnTest {
         }
         assertThat(linked)
                 .contains("pulse", "limb-power", "percussion-note", "apex-beat", "liver-edge", "node", "joint-feel")
-                .allSatisfy(sign -> assertThat(
-                                Bedside.REFERENCE.examination().partnerExercise(sign))
+                .allSatisfy(sign -> assertThat(Bedside.REFERENCE.examination().partnerExercise(sign))
                         .as(sign)
                         .isPresent());
     }
