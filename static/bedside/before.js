@@ -21,7 +21,7 @@ class Row {
       pick: (option) => ((this.word = option.id), changed()),
     });
     this.boxes = this.signs.map((_, at) => new Combobox({
-      label: `Sign ${at + 1} you expect of it`,
+      label: `Sign ${at + 1} you expect of ${index === 0 ? "it" : "that one"}`,
       placeholder: at === 0 ? "What would be abnormal?" : "Another, or leave empty",
       options: () => this.manoeuvres,
       pick: (option) => ((this.signs[at] = option.id), changed()),

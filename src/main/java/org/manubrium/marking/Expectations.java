@@ -63,7 +63,7 @@ final class Expectations {
                 .filter(e -> e.diagnosis().equals(diagnosis))
                 .findFirst();
         return expected.map(e -> compared(e, named))
-                .orElseGet(() -> "Before examining you thought of " + diagnosis
+                .orElseGet(() -> "Before examining you thought of " + diagnosis.replace('-', ' ')
                         + ", which is not among what this case weighs; its signs were not worked out.");
     }
 

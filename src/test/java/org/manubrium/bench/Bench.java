@@ -34,11 +34,21 @@ public final class Bench {
 
     private Bench() {}
 
+    /** @param args any of model, reasoning, again, server; all of them if none is named */
     public static void main(String[] args) throws IOException {
-        model();
-        ReasoningBench.run();
-        markingAgain();
-        server();
+        List<String> wanted = List.of(args);
+        if (wanted.isEmpty() || wanted.contains("model")) {
+            model();
+        }
+        if (wanted.isEmpty() || wanted.contains("reasoning")) {
+            ReasoningBench.run();
+        }
+        if (wanted.isEmpty() || wanted.contains("again")) {
+            markingAgain();
+        }
+        if (wanted.isEmpty() || wanted.contains("server")) {
+            server();
+        }
     }
 
     private static void markingAgain() throws IOException {

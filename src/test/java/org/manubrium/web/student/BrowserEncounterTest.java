@@ -23,6 +23,7 @@ class BrowserEncounterTest {
               - {is: root-compression, level: C6, side: left}
               - {is: healthy}
             conclusion: {next: [mri-cervical-spine]}
+            expect: yes
             """;
 
     @Test
@@ -48,7 +49,9 @@ class BrowserEncounterTest {
             driver.get(server.address(attempt).toString());
             hands.see("Hal Brennock");
 
+            expect(hands);
             examine(hands);
+
             driver.navigate().refresh();
             hands.see("Triceps reflex");
             assertThat(desk.json(attempt).body()).contains("\"grade\":\"1\"", "\"answer\":[\"abnormal\"]");
@@ -60,7 +63,22 @@ class BrowserEncounterTest {
             hands.press("Read the debrief");
             hands.see("Debrief");
             hands.see("triceps reflex, left");
+            hands.see("Before examining you thought of nerve root compression");
+            hands.see("1 of 2 signs you expected of it would be there: triceps reflex");
+            hands.see("It would leave as it is: biceps reflex");
+            hands.see("this was there of what you expected: triceps reflex");
+            hands.see("Before examining you thought of optic neuritis, which is not among what this case weighs");
         }
+    }
+
+    private static void expect(Hands hands) {
+        hands.see("Before you examine: what do you expect?");
+        hands.pick("Likely diagnosis", "nerve root compression");
+        hands.pick("Sign 1 you expect of it", "triceps reflex");
+        hands.pick("Sign 2 you expect of it", "biceps reflex");
+        hands.pick("Another likely diagnosis", "optic neuritis");
+        hands.pick("Sign 1 you expect of that one", "pupil");
+        hands.see("Saved");
     }
 
     private static void signIn(TestServer server, WebDriver driver) {

@@ -15,7 +15,10 @@ class DebriefTest {
 
     private final TestServer server = TestServer.start();
     private final TestSchool school = new TestSchool(server);
-    private final TestVisit visit = school.begin("ada", school.practice(TestSchool.ROOT + "expect: yes\n"));
+    private final TestVisit visit = school.begin("ada", school.practice(TestSchool.ROOT + """
+                    differential: [{is: root-compression, level: C7, side: left}, {is: healthy}]
+                    expect: yes
+                    """));
 
     @AfterEach
     void close() {
@@ -52,6 +55,26 @@ class DebriefTest {
     void summaryIsKeptAndThreeThingsAreToBePractised() {
         assertThat(debriefAfter("summary", "A seventh root, I think."))
                 .contains("What you would tell your senior", "A seventh root, I think.", "Three things to practise");
+    }
+
+    private void probe(String manoeuvre) {
+        visit.send("\"type\":\"probed\",\"manoeuvre\":\"" + manoeuvre
+                + "\",\"side\":\"left\",\"place\":\"\",\"technique\":{}");
+    }
+
+    /** A seventh root takes the triceps reflex and leaves the knee's: common practice, no source. */
+    @Test
+    void expectedSignsAreScoredAndStandBesideWhatWasFound() {
+        visit.send(CONCLUDE.formatted("expect", "root-compression=triceps-reflex;knee-reflex"));
+        probe("triceps-reflex");
+        visit.send(CONCLUDE.formatted("expect", "root-compression=triceps-reflex"));
+        visit.send("\"type\":\"handed-in\"");
+
+        assertThat(visit.browser().page(visit.path() + "/debrief").body())
+                .contains("Before examining you thought of nerve root compression")
+                .contains("1 of 2 signs you expected of it would be there: triceps reflex.")
+                .contains("It would leave as it is: knee reflex.")
+                .contains("this was there of what you expected: triceps reflex.");
     }
 
     @Test
