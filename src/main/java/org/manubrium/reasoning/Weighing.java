@@ -47,4 +47,13 @@ public record Weighing(
                 .findFirst()
                 .orElse(Worth.UNNEEDED);
     }
+
+    /** The most that one step of a manoeuvre tells by itself; 0 for one without a verdict. */
+    public double bits(String manoeuvre) {
+        return verdicts.stream()
+                .filter(verdict -> verdict.manoeuvre().equals(manoeuvre))
+                .mapToDouble(Verdict::bits)
+                .findFirst()
+                .orElse(0);
+    }
 }

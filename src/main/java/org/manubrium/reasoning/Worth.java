@@ -2,7 +2,7 @@ package org.manubrium.reasoning;
 
 /** What a manoeuvre is worth in one case. */
 public enum Worth {
-    /** The shortest examination that suffices holds it. */
+    /** The case turns on it: it is in the shortest examination that suffices, or confirms it in another system. */
     ESSENTIAL,
     /** By itself it would tell something. */
     USEFUL,

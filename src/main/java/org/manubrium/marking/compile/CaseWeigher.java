@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.examination.Examination;
+import org.manubrium.examination.Item;
 import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
 import org.manubrium.reasoning.Evidence;
 import org.manubrium.reasoning.Shortest;
@@ -28,36 +29,45 @@ public final class CaseWeigher {
         this.weigher = weigher;
     }
 
+    /**
+     * A weighing with the shortest examination that suffices.
+     *
+     * @param shortest its items; none if not even everything together suffices
+     */
+    public record Weighed(Weighing weighing, List<Item> shortest) {
+        public Weighed {
+            shortest = List.copyOf(shortest);
+        }
+    }
+
     /** The weighing of a case; what its educator decided takes the place of what was worked out. */
-    public Weighing weigh(CaseTruth truth) {
-        Weighing weighing = weigh(truth.differential());
+    public Weighed weigh(CaseTruth truth) {
+        Weighed weighed = weigh(truth.differential());
+        Weighing weighing = weighed.weighing();
         List<Verdict> verdicts = new ArrayList<>(weighing.verdicts());
         for (EssentialChoice choice : truth.choices()) {
             verdicts.removeIf(verdict -> verdict.manoeuvre().equals(choice.manoeuvre()));
             verdicts.add(new Verdict(
                     choice.manoeuvre(),
                     choice.essential() ? Worth.ESSENTIAL : Worth.UNNEEDED,
-                    bits(weighing, choice.manoeuvre()),
+                    weighing.bits(choice.manoeuvre()),
                     "The educator's choice: " + choice.reason()));
         }
-        return weighing.with(verdicts);
+        return new Weighed(weighing.with(verdicts), weighed.shortest());
     }
 
-    private static double bits(Weighing weighing, String manoeuvre) {
-        return weighing.verdicts().stream()
-                .filter(verdict -> verdict.manoeuvre().equals(manoeuvre))
-                .mapToDouble(Verdict::bits)
-                .findFirst()
-                .orElse(0);
-    }
-
-    private Weighing weigh(Differential differential) {
+    private Weighed weigh(Differential differential) {
         Weighing weighing = weigher.weigh(differential);
         Examination examination = weigher.examination();
         Evidence evidence = new Evidence(weighing);
         Optional<Sufficient> shortest = new Shortest(evidence, new Planner(new Ways(examination)), START)
                 .find(weigher.grounds().threshold());
-        return weighing.with(new Verdicts(evidence, weigher.grounds().risks())
-                .of(examination.manoeuvres(), shortest.map(List::of).orElse(List.of())));
+        List<Verdict> verdicts = new Verdicts(evidence, weigher.grounds().risks())
+                .of(examination.manoeuvres(), shortest.map(List::of).orElse(List.of()));
+        return new Weighed(
+                weighing.with(verdicts),
+                shortest.map(Sufficient::columns).orElse(List.of()).stream()
+                        .map(column -> evidence.columns().get(column).item())
+                        .toList());
     }
 }

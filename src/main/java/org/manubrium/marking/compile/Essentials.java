@@ -9,18 +9,22 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
+import org.manubrium.marking.compile.CaseWeigher.Weighed;
 import org.manubrium.marking.key.KeyLine.Necessity;
+import org.manubrium.reasoning.Worth;
 
 /**
- * Chooses on which manoeuvres a case turns. A manoeuvre tells the patient from a rival when their readings differ on either
- * side. Each rival is to be told apart once in each of at most {@value #SYSTEMS} systems (reflexes, power, feeling …),
- * because one sign may be a slip and signs of several systems agree only in the truth; twice where there is only one
- * system. The systems in which the patient shows anything come first: a case turns on what is wrong, and what is not is
- * asked of only where nothing else tells a rival. Again and
- * again the manoeuvre is taken that meets most of these needs per second, ties in table order. What is not done in
- * every examination, and a point of the skin without a root of its own, is taken only for what nothing else tells. What is taken is a {@link Unit}: both sides of a manoeuvre,
- * at one point if it is done at points.
+ * Chooses on which manoeuvres a case turns, from what each tells in it. First come those of the shortest examination that
+ * suffices. It is a bare minimum, in which one slip goes unnoticed; so, beside it, each rival is to be told apart in each of at most
+ * {@value #SYSTEMS} systems (reflexes, power, feeling …), because signs of several systems agree only in the truth; twice
+ * where there is only one system. A manoeuvre tells the patient from a rival when their readings differ on either side; one
+ * that tells less than a little of the differential is taken only for a rival that nothing better tells. The systems in which the patient shows anything come first: a case turns
+ * on what is wrong, and what is not is asked of only where nothing else tells a rival. Again and again the manoeuvre is
+ * taken that meets most of these needs per second, ties in table order. What is not done in every examination, and a point
+ * of the skin without a root of its own, is taken only for what nothing else tells. What is taken is a {@link Unit}: both
+ * sides of a manoeuvre, at one point if it is done at points.
  */
 final class Essentials {
     /**
@@ -38,20 +42,25 @@ final class Essentials {
 
     private final List<String> rivals;
     private final OptionalInt health;
+    private final Weighed weighed;
 
     /**
      * @param rivals the names of the rivals
      * @param health the place among them of the person without the illness
+     * @param weighed what each manoeuvre tells in this case
      */
-    Essentials(List<String> rivals, OptionalInt health) {
+    Essentials(List<String> rivals, OptionalInt health, Weighed weighed) {
         this.rivals = rivals;
         this.health = health;
+        this.weighed = weighed;
     }
 
     /** Which units are essential, or were decided not to be, and why. */
     Map<Unit, Necessity> choose(List<Unit> units, List<EssentialChoice> choices) {
         Map<Unit, Necessity> found = new LinkedHashMap<>();
-        cover(units).forEach(unit -> found.put(unit, new Necessity(true, reason(unit))));
+        List<Unit> cover = cover(units);
+        Stream.concat(units.stream().filter(unit -> suffices(unit) && !standsIn(cover, unit)), cover.stream())
+                .forEach(unit -> found.put(unit, new Necessity(true, reason(unit))));
         for (Unit unit : units) {
             choices.stream()
                     .filter(choice -> choice.touches(unit.manoeuvre(), unit.place()))
@@ -65,9 +74,32 @@ final class Essentials {
     private List<Unit> cover(List<Unit> units) {
         Map<Need, Integer> needs = needs(units);
         List<Unit> taken = new ArrayList<>();
-        take(units.stream().filter(Unit::plain).toList(), needs, taken);
-        take(units, needs, taken);
+        List<Unit> informing = units.stream().filter(this::informs).toList();
+        for (List<Unit> among : List.of(informing, units)) {
+            take(among.stream().filter(Unit::plain).toList(), needs, taken);
+            take(among, needs, taken);
+        }
         return taken;
+    }
+
+    /** Whether a point with a root of its own is taken anyway, which stands for this one without. */
+    private static boolean standsIn(List<Unit> taken, Unit unit) {
+        return !unit.plain()
+                && !unit.place().isEmpty()
+                && taken.stream()
+                        .anyMatch(other -> other.plain()
+                                && !other.place().isEmpty()
+                                && other.system().equals(unit.system()));
+    }
+
+    private boolean suffices(Unit unit) {
+        return weighed.shortest().stream()
+                .anyMatch(item -> item.manoeuvre().equals(unit.manoeuvre())
+                        && (unit.place().isEmpty() || unit.place().equals(item.place())));
+    }
+
+    private boolean informs(Unit unit) {
+        return Set.of(Worth.ESSENTIAL, Worth.USEFUL).contains(weighed.weighing().worth(unit.manoeuvre()));
     }
 
     private Map<Need, Integer> needs(List<Unit> units) {
@@ -78,8 +110,9 @@ final class Essentials {
                 .collect(Collectors.toSet());
         for (int rival = 0; rival < rivals.size(); rival++) {
             int one = rival;
-            List<Unit> telling =
-                    units.stream().filter(u -> u.tells().contains(one)).toList();
+            List<Unit> all = units.stream().filter(u -> u.tells().contains(one)).toList();
+            List<Unit> informing = all.stream().filter(this::informs).toList();
+            List<Unit> telling = informing.isEmpty() ? all : informing;
             List<String> systems = systems(telling, showing);
             int times = systems.size() == 1 ? Math.min(2, telling.size()) : 1;
             systems.forEach(system -> needs.put(new Need(one, system), times));
@@ -122,7 +155,8 @@ final class Essentials {
     }
 
     private String reason(Unit unit) {
-        return "It tells this patient from: "
+        return (suffices(unit) ? "The shortest examination that suffices holds it. " : "")
+                + "It tells this patient from: "
                 + String.join("; ", unit.tells().stream().map(rivals::get).toList()) + ".";
     }
 }

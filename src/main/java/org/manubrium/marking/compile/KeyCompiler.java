@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.manubrium.anatomy.Pathway;
 import org.manubrium.examination.Manoeuvre;
+import org.manubrium.marking.compile.CaseWeigher.Weighed;
 import org.manubrium.marking.compile.Essentials.Unit;
 import org.manubrium.marking.convention.Conventions;
 import org.manubrium.marking.key.CompiledKey;
@@ -20,6 +21,9 @@ import org.manubrium.marking.key.Showing;
 import org.manubrium.patient.Conditions;
 import org.manubrium.patient.sign.Signs;
 import org.manubrium.patient.sign.Strand;
+import org.manubrium.reasoning.Verdict;
+import org.manubrium.reasoning.Weighing;
+import org.manubrium.reasoning.Worth;
 
 /** Freezes what a case asks into a key. The same case and tables always give the same key. */
 public final class KeyCompiler {
@@ -58,8 +62,9 @@ public final class KeyCompiler {
 
     public CompiledKey compile(CaseTruth truth) {
         Rivals rivals = new Rivals(signs, conventions, truth);
+        Weighed weighed = weigher.weigh(truth);
         Map<Unit, Necessity> chosen =
-                new Essentials(rivals.names(), rivals.health()).choose(rivals.units(), truth.choices());
+                new Essentials(rivals.names(), rivals.health(), weighed).choose(rivals.units(), truth.choices());
         LineMaker maker = new LineMaker(
                 signs, conventions, meant, unopened, truth.body(), rivals.patient(), people.like(truth.body()));
         List<KeyLine> lines = new ArrayList<>();
@@ -80,7 +85,20 @@ public final class KeyCompiler {
                 harms,
                 deferrals(),
                 List.of(),
-                weigher.weigh(truth));
+                judged(weighed.weighing(), chosen));
+    }
+
+    /** The weighing whose verdicts call essential what is marked as essential, and nothing else. */
+    private static Weighing judged(Weighing weighing, Map<Unit, Necessity> chosen) {
+        List<Verdict> verdicts = new ArrayList<>(weighing.verdicts());
+        chosen.forEach((unit, necessity) -> {
+            if (necessity.essential() && weighing.worth(unit.manoeuvre()) != Worth.ESSENTIAL) {
+                verdicts.removeIf(verdict -> verdict.manoeuvre().equals(unit.manoeuvre()));
+                verdicts.add(new Verdict(
+                        unit.manoeuvre(), Worth.ESSENTIAL, weighing.bits(unit.manoeuvre()), necessity.reason()));
+            }
+        });
+        return weighing.with(verdicts);
     }
 
     private List<DeferralRule> deferrals() {

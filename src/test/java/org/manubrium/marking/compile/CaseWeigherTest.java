@@ -7,17 +7,13 @@ import org.manubrium.marking.compile.CaseTruth.EssentialChoice;
 import org.manubrium.reasoning.Verdict;
 import org.manubrium.reasoning.Weighing;
 import org.manubrium.reasoning.Worth;
-import org.manubrium.reasoning.weigh.Weigher;
 
 class CaseWeigherTest {
-    private static final CaseWeigher WEIGHER = new CaseWeigher(new Weigher(
-            Shipped.REFERENCE.signs(),
-            Shipped.REFERENCE.conditions(),
-            Shipped.REFERENCE.reasoning().grounds()));
+    private static final CaseWeigher WEIGHER = Shipped.WEIGHER;
 
     @Test
     void whatTellsIsUsefulAndWhatOnlyEmbarrassesIsHarmful() {
-        Weighing weighing = WEIGHER.weigh(Shipped.seventhRoot("left"));
+        Weighing weighing = WEIGHER.weigh(Shipped.seventhRoot("left")).weighing();
 
         assertThat(weighing.worth("elbow-extension")).isIn(Worth.ESSENTIAL, Worth.USEFUL);
         assertThat(weighing.worth("acuity")).isEqualTo(Worth.UNNEEDED);
@@ -28,9 +24,10 @@ class CaseWeigherTest {
     @Test
     void theEducatorsChoiceWinsWithItsReason() {
         Weighing weighing = WEIGHER.weigh(Shipped.seventhRoot(
-                "left",
-                new EssentialChoice("acuity", "", true, "it is asked for"),
-                new EssentialChoice("elbow-extension", "", false, "it hurts")));
+                        "left",
+                        new EssentialChoice("acuity", "", true, "it is asked for"),
+                        new EssentialChoice("elbow-extension", "", false, "it hurts")))
+                .weighing();
 
         assertThat(weighing.worth("acuity")).isEqualTo(Worth.ESSENTIAL);
         assertThat(weighing.worth("elbow-extension")).isEqualTo(Worth.UNNEEDED);

@@ -77,6 +77,9 @@ final class Shipped {
                 List.of());
     }
 
+    static final CaseWeigher WEIGHER = new CaseWeigher(new Weigher(
+            REFERENCE.signs(), REFERENCE.conditions(), REFERENCE.reasoning().grounds()));
+
     static CompiledKey compile(CaseTruth truth) {
         return new KeyCompiler(
                         REFERENCE.signs(),
@@ -85,10 +88,7 @@ final class Shipped {
                         REFERENCE.marking().related(),
                         REFERENCE.marking().harms(),
                         REFERENCE.hash(),
-                        new CaseWeigher(new Weigher(
-                                REFERENCE.signs(),
-                                REFERENCE.conditions(),
-                                REFERENCE.reasoning().grounds())))
+                        WEIGHER)
                 .compile(truth);
     }
 
@@ -113,7 +113,9 @@ final class Shipped {
                     hurt,
                     "feeling-root",
                     bad);
+            sign(events, new Item("pin", side, "c6-thumb"), new Reading.Grade("2", "isncsci-feeling"), false, "", bad);
         }
+        events.add(new Event.Answered(new Item("pin", bad, "c6-thumb"), "roots", List.of("C6")));
         Item triceps = new Item("triceps-reflex", bad, "");
         events.add(new Event.Answered(triceps, "roots", List.of(tricepsRoots)));
         events.add(new Event.Answered(triceps, "site", List.of("root C7 " + bad.word())));

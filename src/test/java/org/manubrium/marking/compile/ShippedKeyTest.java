@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
@@ -20,6 +22,9 @@ import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.marking.key.KeyLine;
 import org.manubrium.marking.key.ReadingKey;
+import org.manubrium.reasoning.Advice;
+import org.manubrium.reasoning.Verdict;
+import org.manubrium.reasoning.Worth;
 
 /** Keys compiled from the shipped tables, against what books say of a cervical root. */
 class ShippedKeyTest {
@@ -159,6 +164,41 @@ class ShippedKeyTest {
                         .necessity()
                         .essential())
                 .isFalse();
+    }
+
+    private static Set<String> marked(CompiledKey key) {
+        return key.essentials().stream().map(line -> line.item().manoeuvre()).collect(Collectors.toSet());
+    }
+
+    private static Set<String> called(CompiledKey key, Worth worth) {
+        return key.weighing().verdicts().stream()
+                .filter(verdict -> verdict.worth() == worth)
+                .map(Verdict::manoeuvre)
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void whatIsMarkedIsWhatTheWeighingCallsEssential() {
+        CompiledKey changed = Shipped.compile(Shipped.seventhRoot(
+                "left",
+                new EssentialChoice("finger-extension", "", true, "taught this week"),
+                new EssentialChoice("triceps-reflex", "", false, "not asked of first years")));
+
+        assertThat(called(LEFT, Worth.ESSENTIAL)).isEqualTo(marked(LEFT));
+        assertThat(called(changed, Worth.ESSENTIAL))
+                .isEqualTo(marked(changed))
+                .contains("finger-extension")
+                .doesNotContain("triceps-reflex");
+    }
+
+    @Test
+    void whatIsMarkedTellsMoreThanALittleAndHoldsTheShortestThatSuffices() {
+        List<Item> shortest = Shipped.WEIGHER.weigh(Shipped.seventhRoot("left")).shortest();
+
+        assertThat(marked(LEFT))
+                .allSatisfy(m -> assertThat(LEFT.weighing().bits(m)).isGreaterThanOrEqualTo(Advice.LITTLE))
+                .containsAll(shortest.stream().map(Item::manoeuvre).toList());
+        assertThat(shortest).isNotEmpty();
     }
 
     @Test
