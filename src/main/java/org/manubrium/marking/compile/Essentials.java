@@ -82,14 +82,17 @@ final class Essentials {
         return taken;
     }
 
-    /** Whether a point with a root of its own is taken anyway, which stands for this one without. */
-    private static boolean standsIn(List<Unit> taken, Unit unit) {
+    /** Whether something of its system that is always looked at is taken anyway, and stands for this point. */
+    private boolean standsIn(List<Unit> taken, Unit unit) {
         return !unit.plain()
                 && !unit.place().isEmpty()
                 && taken.stream()
-                        .anyMatch(other -> other.plain()
-                                && !other.place().isEmpty()
-                                && other.system().equals(unit.system()));
+                        .filter(other -> other.plain() && other.system().equals(unit.system()))
+                        .anyMatch(other -> !other.place().isEmpty() || bits(other) > bits(unit));
+    }
+
+    private double bits(Unit unit) {
+        return weighed.weighing().bits(unit.manoeuvre());
     }
 
     private boolean suffices(Unit unit) {
