@@ -3,10 +3,14 @@ package org.manubrium.marking.credit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.manubrium.ForAll;
 import org.manubrium.marking.key.SiteKey;
 import org.manubrium.marking.key.SiteKey.Near;
 
@@ -71,5 +75,37 @@ class SiteRuleTest {
         assertThat(SiteRule.credit(List.of("root C7 left"), List.of(SEVENTH, SEVENTH))
                         .amount())
                 .isEqualTo(0.5);
+    }
+
+    private static final SiteKey EIGHTH =
+            key("root C8 left", "0 root C8 left", "1 root C7 left", "1 root T1 left", "2 root C6 left");
+
+    private static double earned(List<String> given) {
+        return SiteRule.credit(given, List.of(SEVENTH, EIGHTH)).amount();
+    }
+
+    /** C6 for C7 and C8 for itself: two thirds and one, over two. */
+    @Test
+    void anAnswerIsUsedWhereItEarnsMost() {
+        assertThat(earned(List.of("root C8 left", "root C6 left"))).isCloseTo(5 / 6.0, within(1e-12));
+        assertThat(earned(List.of("root C6 left", "root C8 left"))).isCloseTo(5 / 6.0, within(1e-12));
+    }
+
+    @Test
+    void creditIsBoundedWhateverTheOrderAndAWrongPlaceMoreNeverEarnsMore() {
+        List<String> places = List.of(
+                "root C5 left", "root C6 left", "root C7 left", "root C8 left", "root T1 left", "root C7 right");
+        ForAll.seeds(300, random -> {
+            List<String> given = new ArrayList<>(places);
+            Collections.shuffle(given, new Random(random.nextLong()));
+            List<String> some = given.subList(0, 1 + random.nextInt(4));
+            List<String> other = new ArrayList<>(some);
+            Collections.reverse(other);
+            List<String> more = new ArrayList<>(some);
+            more.add("optic nerve right");
+
+            assertThat(earned(some)).isBetween(0.0, 1.0).isCloseTo(earned(other), within(1e-12));
+            assertThat(earned(more)).isLessThanOrEqualTo(earned(some));
+        });
     }
 }
