@@ -25,6 +25,11 @@ public record Assignment(
         return tries.stream().filter(t -> !t.handedIn()).findFirst();
     }
 
+    /** Whether there is still something to do in it: it is open, or it was begun in time and is not handed in. */
+    public boolean live() {
+        return open || underWay().isPresent();
+    }
+
     /** Whether it can be begun (again): a station is sat once. */
     public boolean canStart() {
         return open && underWay().isEmpty() && (!station || tries.isEmpty());

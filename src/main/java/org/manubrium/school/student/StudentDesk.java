@@ -2,6 +2,7 @@ package org.manubrium.school.student;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.manubrium.school.account.Refused;
@@ -23,7 +24,7 @@ public final class StudentDesk {
         this.clock = clock;
     }
 
-    /** What is set to the student's cohorts, in the order in which it closes. */
+    /** What is set to the student's cohorts: what is still open first, each part in the order in which it closes. */
     public List<Assignment> assignments(long account) {
         Instant now = clock.instant();
         return database.inTransaction(stores -> {
@@ -31,6 +32,7 @@ public final class StudentDesk {
             return stores.setCases().forStudent(account).stream()
                     .filter(set -> !set.opensAt().isAfter(now))
                     .map(set -> assignment(stores, set, attempts, now))
+                    .sorted(Comparator.comparing(Assignment::live).reversed())
                     .toList();
         });
     }

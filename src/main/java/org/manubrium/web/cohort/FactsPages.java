@@ -21,6 +21,8 @@ import org.manubrium.web.shell.Visitor;
 
 /** The facts behind a set case that nobody here has checked, and who has confirmed them since. */
 public final class FactsPages {
+    private static final int SOME = 3;
+
     private final View view;
     private final CohortView page;
     private final SetWork work;
@@ -107,7 +109,9 @@ public final class FactsPages {
         model.put("name", fact.name());
         model.put("says", fact.says());
         model.put("source", cite(fact.sources()));
-        model.put("marks", fact.marks());
+        model.put("marks", fact.marks().size());
+        model.put("some", fact.marks().stream().limit(SOME).toList());
+        model.put("others", fact.marks().stream().skip(SOME).toList());
         fact.confirmed().ifPresent(made -> {
             model.put("id", made.id());
             model.put("who", made.who());

@@ -6,9 +6,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import org.manubrium.school.mark.Debrief;
@@ -18,6 +20,10 @@ import org.manubrium.store.MarkChange;
 public final class DebriefView {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final double FULL = 0.995;
+
+    /** So many lines go on one sheet of A4 beside what else stands there. */
+    private static final int ON_PAPER = 18;
+
     private static final Moments MOMENTS = new Moments(ZoneId.systemDefault());
 
     private final Map<String, String> citations;
@@ -46,7 +52,9 @@ public final class DebriefView {
                         "sex", debrief.patient().sex()));
         model.put("total", Math.round(sheet.path("total").asDouble()));
         model.put("convention", debrief.convention());
-        model.put("domains", domains(sheet));
+        Set<String> paper = paper(sheet);
+        model.put("domains", domains(sheet, paper));
+        model.put("offPaper", sheet.path("lines").size() - full(sheet) - paper.size());
         model.put("handling", each(sheet.path("handling"), DebriefView::handled));
         model.put("besides", each(sheet.path("besides"), DebriefView::beside));
         model.put("harms", each(sheet.path("harms"), this::harm));
@@ -61,6 +69,23 @@ public final class DebriefView {
                         .toList());
         model.put("profile", profile.apply(debrief.attempt()));
         return Map.of("sheet", model);
+    }
+
+    /** The ids of the lines that go on paper: those that earned least, of equals the first. */
+    private static Set<String> paper(JsonNode sheet) {
+        List<JsonNode> lost = new ArrayList<>();
+        sheet.path("lines").forEach(line -> {
+            if (!scored(line) || line.path("credit").asDouble() < FULL) {
+                lost.add(line);
+            }
+        });
+        lost.sort(Comparator.comparing((JsonNode line) -> !scored(line))
+                .thenComparingDouble(line -> line.path("credit").asDouble())
+                .thenComparing(line -> line.path("domain").asText().equals("essential")));
+        return lost.stream()
+                .limit(ON_PAPER)
+                .map(line -> line.path("id").asText())
+                .collect(Collectors.toSet());
     }
 
     /** How many lines earned everything: on paper they are counted, not printed. */
@@ -96,7 +121,7 @@ public final class DebriefView {
         }
     }
 
-    private List<Map<String, Object>> domains(JsonNode sheet) {
+    private List<Map<String, Object>> domains(JsonNode sheet, Set<String> paper) {
         List<Map<String, Object>> domains = new ArrayList<>();
         sheet.path("domains")
                 .properties()
@@ -106,15 +131,17 @@ public final class DebriefView {
                         "percent",
                         Math.round(domain.getValue().asDouble()),
                         "lines",
-                        lines(sheet, domain.getKey()))));
+                        lines(sheet, domain.getKey(), paper))));
         return domains;
     }
 
-    private List<Map<String, Object>> lines(JsonNode sheet, String domain) {
+    private List<Map<String, Object>> lines(JsonNode sheet, String domain, Set<String> paper) {
         List<Map<String, Object>> lines = new ArrayList<>();
         for (JsonNode line : sheet.path("lines")) {
             if (line.path("domain").asText().equals(domain)) {
-                lines.add(line(line));
+                Map<String, Object> model = line(line);
+                model.put("offPaper", !paper.contains(line.path("id").asText()));
+                lines.add(model);
             }
         }
         return lines;

@@ -30,12 +30,17 @@ public final class StudentPages {
 
     public void home(Context ctx) {
         long account = Visitor.of(ctx).account().id();
+        List<Assignment> all = desk.assignments(account);
         List<Map<String, Object>> set =
-                desk.assignments(account).stream().map(StudentPages::row).toList();
+                all.stream().filter(Assignment::live).map(StudentPages::row).toList();
+        List<Map<String, Object>> closed = all.stream()
+                .filter(assignment -> !assignment.live())
+                .map(StudentPages::row)
+                .toList();
         List<Map<String, Object>> boards = desk.leaderboards(account).stream()
                 .map(cohort -> Map.<String, Object>of("cohort", cohort.id(), "name", cohort.name()))
                 .toList();
-        view.show(ctx, "student/home", Map.of("set", set, "boards", boards));
+        view.show(ctx, "student/home", Map.of("set", set, "closed", closed, "boards", boards));
     }
 
     /** Begins a set case, or goes on with it, and leads to the bedside; 409 if that can no longer be done. */
