@@ -22,7 +22,7 @@ public final class DebriefView {
     private static final double FULL = 0.995;
 
     /** So many lines go on one sheet of A4 beside what else stands there. */
-    private static final int ON_PAPER = 18;
+    private static final int ON_PAPER = 15;
 
     private static final Moments MOMENTS = new Moments(ZoneId.systemDefault());
 

@@ -27,6 +27,7 @@ import org.manubrium.marking.MarkSheet.Harm;
 import org.manubrium.marking.MarkSheet.Line;
 import org.manubrium.marking.key.Origin;
 import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.Pdf;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.print.PageSize;
@@ -37,6 +38,13 @@ class PaperDebriefTest {
     private static final String LONG = "It was said of the side that was not examined, and of the wrong level too. ";
     private static final String SAID = "\"type\":\"answered\",\"manoeuvre\":\"\",\"side\":\"none\",\"place\":\"\","
             + "\"question\":\"site\",\"answer\":[\"root C6 left\"]";
+    /** 188 mm of A4 in CSS pixels. */
+    private static final int PAPER_WIDTH = 710;
+
+    /** Nothing is cut off at the foot of the sheet. */
+    private static final String NEEDED =
+            "const main = document.querySelector('main');" + " return main.scrollHeight <= main.clientHeight + 1";
+
     private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page\\b(?!s)");
 
     private final TestServer server = TestServer.start();
@@ -68,8 +76,12 @@ class PaperDebriefTest {
             PrintOptions a4 = new PrintOptions();
             a4.setPageSize(new PageSize(29.7, 21.0));
 
-            assertThat(pages(driver.print(a4))).isEqualTo(1);
+            int pages = pages(driver.print(a4));
             driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+            Chromium.resize(driver, PAPER_WIDTH, 1100);
+            Files.write(Path.of("target", "debrief.png"), driver.getScreenshotAs(OutputType.BYTES));
+            assertThat(pages).as(heights(driver)).isEqualTo(1);
+            assertThat(driver.executeScript(NEEDED)).as(heights(driver)).isEqualTo(true);
             assertThat(driver.findElement(By.tagName("main")).getText())
                     .contains("This sheet holds what cost most", "What could have done harm", "more that earned less")
                     .doesNotContain("step by step");
@@ -97,6 +109,12 @@ class PaperDebriefTest {
                 .toList();
         List<String> notes = IntStream.range(0, 9).mapToObj(i -> LONG.repeat(6)).toList();
         return new MarkSheet("long", "alder", 12, domains, harms, handling, List.of(), notes);
+    }
+
+    private static String heights(ChromeDriver driver) {
+        return String.valueOf(driver.executeScript("return [...document.querySelector('main').children]"
+                + ".map(e => (e.className || e.tagName) + ' ' + Math.round(e.getBoundingClientRect().height)).join('; ')"
+                + " + '; needed ' + document.querySelector('main').scrollHeight"));
     }
 
     private static int pages(Pdf pdf) throws Exception {
