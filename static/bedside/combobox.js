@@ -9,16 +9,20 @@ const wordsOf = (text) => plain(text).split(/[^a-z0-9]+/).filter(Boolean);
 /** The same words in the same order, whatever stands between them. */
 const same = (option, text) => [option.name, option.id].some((name) => wordsOf(name).join(" ") === wordsOf(text).join(" "));
 
-/** Those in which every word typed begins a word; those that begin as typed come first. */
+/**
+ * Those in which every word typed begins a word of the name, or of the name the trade has for it, which is the id. First
+ * what is called just so, then what begins as typed.
+ */
 export function narrowed(options, typed) {
   const wanted = wordsOf(typed);
   if (!wanted.length) return options;
+  const begins = (option) => [option.name, option.id].some((name) => wordsOf(name).join(" ").startsWith(wanted.join(" ")));
   const rank = (option) => {
-    const words = wordsOf(`${option.name} ${option.also ?? ""}`);
-    if (!wanted.every((part) => words.some((word) => word.startsWith(part)))) return 2;
-    return words.join(" ").startsWith(wanted.join(" ")) ? 0 : 1;
+    const words = wordsOf(`${option.name} ${option.id} ${option.also ?? ""}`);
+    if (!wanted.every((part) => words.some((word) => word.startsWith(part)))) return 3;
+    return same(option, typed) ? 0 : begins(option) ? 1 : 2;
   };
-  const ranked = options.map((option) => [rank(option), option]).filter(([place]) => place < 2);
+  const ranked = options.map((option) => [rank(option), option]).filter(([place]) => place < 3);
   return ranked.sort(([one], [other]) => one - other).map(([, option]) => option);
 }
 

@@ -212,7 +212,7 @@ class BodyPropertiesTest {
     @Test
     void emptyingTheConditionsChangesNoExaminationByLesion() {
         TableFiles files = TableFiles.shipped();
-        for (String table : List.of("conditions", "condition_effects")) {
+        for (String table : List.of("conditions", "condition_effects", "severity_ranges")) {
             for (String file : files.files(table)) {
                 files = files.with(file, text -> text.lines().findFirst().orElseThrow() + "\n");
             }
