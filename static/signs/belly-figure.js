@@ -16,7 +16,9 @@ const REGIONS = "M-78 128V352M78 128V352M-134 168H134M-134 256H134";
 /** Across from the midline and down; right of the patient is negative. */
 const SPOTS = { upper: [92, 136], middle: [106, 212], lower: [98, 300] };
 const MIDDLE = { upper: 128, navel: NAVEL, lower: 318, aorta: 150, liver: 128, scar: 262 };
-const GROIN = { inguinal: [58, 340], femoral: [72, 372] };
+/** The bony knob at the inner end of the groin, from which hernias are told. */
+const TUBERCLE = 27;
+const GROIN = { inguinal: [15, 356], femoral: [44, 389] };
 
 const half = (transform) => svg("path", { class: "outline", transform, d: HALF });
 
@@ -25,6 +27,7 @@ export function bellyFigure(...nodes) {
     half(`translate(${MIDLINE} 0)`), half(`translate(${MIDLINE} 0) scale(-1 1)`),
     svg("circle", { class: "outline", cx: MIDLINE, cy: NAVEL, r: 4 }),
     svg("text", { class: "tick", x: 4, y: 14 }, "right"), svg("text", { class: "tick", x: 356, y: 14, "text-anchor": "end" }, "left"),
+    ...[-TUBERCLE, TUBERCLE].map((across) => svg("circle", { class: "outline", cx: MIDLINE + across, cy: PUBIS - 1, r: 3 })),
     ...nodes);
 }
 

@@ -17,7 +17,7 @@ const angleOf = (probe) => measuresOf(probe).find(({ unit }) => unit === "degree
 
 function level(figure) {
   const id = freshId("ruler");
-  const text = (cm) => `${amountText(Number(cm))} cm above the sternal angle`;
+  const text = (cm) => `${amountText(Math.abs(Number(cm)))} cm ${Number(cm) < 0 ? "below" : "above"} the sternal angle`;
   const output = el("output", { for: id, class: "watch-text" }, "Move the level to the top of the column.");
   const moved = () => {
     figure.measure(Number(range.value));

@@ -64,9 +64,10 @@ function hump(probe) {
 /** Five spines under two fingers, three times life size: one may stand out, or the next may lie deeper. */
 function spines(probe) {
   const [behind, front] = amounts(probe);
-  const bump = (x, out) => `M${x - 18} 100C${x - 12} ${84 - out * 3} ${x + 12} ${84 - out * 3} ${x + 18} 100`;
-  return frame(300, 150, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 87H280"),
-    ruler({ at: 282, across: 60, mm: 20, scale: 3, down: true }), word(20, 140, "neck end"), word(262, 140, "seat end", "end"));
+  // the top of such a curve lies three quarters of the way to its handles
+  const bump = (x, out) => `M${x - 18} 100C${x - 12} ${84 - out * 4} ${x + 12} ${84 - out * 4} ${x + 18} 100`;
+  return frame(340, 150, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 88H292"),
+    ruler({ at: 296, across: 28, mm: 20, scale: 3, down: true }), word(20, 140, "neck end"), word(262, 140, "seat end", "end"));
 }
 
 const DOWN = { neck: 40, chest: 120, loins: 222 };

@@ -101,7 +101,7 @@ final class MurmurResponseReader extends HeartReader {
                 before,
                 HeartClip.breath(2 * HALF_SECONDS, t -> breathesIn && t >= HALF_SECONDS ? 1 : 0),
                 samples,
-                List.of(new Appearance.Measure(manoeuvre.name() + ", from", HALF_SECONDS, "s")));
+                List.of(new Appearance.Measure("asked to do it from", HALF_SECONDS, "s")));
     }
 
     @Override
