@@ -44,6 +44,9 @@ public final class Fennbrook {
             Kit Ravenscar
             Lotte Greenhalgh
             """;
+    private static final String CLOSED_FIRST = "apprentice";
+    private static final String CLOSED_LAST = "miller";
+    private static final String STATION = "ferryman";
     private static final Duration DAY = Duration.ofDays(1);
     private static final int BEGAN_DAYS_AGO = 15;
     private static final int OPEN_DAYS = 21;
@@ -68,22 +71,29 @@ public final class Fennbrook {
         Rooms began = at(BEGAN_DAYS_AGO);
         long educator = demo(Role.EDUCATOR);
         Cohort cohort = cohort(began, educator);
-        List<SetCase> set = set(began, educator, cohort, ShippedCases.atTheDoor(), 0);
-        sit(cohort, set.get(0), 12, 12);
-        sit(cohort, set.get(1), 6, 10);
-        sit(cohort, set.get(2), 2, 5);
+        List<SetCase> open = set(began, educator, cohort, ShippedCases.atTheDoor());
+        sit(cohort, open.get(0), 12, 12);
         return ShippedCases.soon().stream()
-                .<Runnable>map(name -> () -> set(began, educator, cohort, List.of(name), set.size()))
+                .<Runnable>map(name -> () -> later(began, educator, cohort, name))
                 .toList();
     }
 
-    /** Puts cases in use and sets them to the cohort, the first of them in this place of its list. */
-    private List<SetCase> set(Rooms began, long educator, Cohort cohort, List<String> names, int place) {
+    private void later(Rooms began, long educator, Cohort cohort, String name) {
+        SetCase set = set(began, educator, cohort, List.of(name)).get(0);
+        switch (name) {
+            case CLOSED_LAST -> sit(cohort, set, 6, 10);
+            case STATION -> sit(cohort, set, 2, 5);
+            default -> {}
+        }
+    }
+
+    /** Puts cases in use and sets them to the cohort. */
+    private List<SetCase> set(Rooms began, long educator, Cohort cohort, List<String> names) {
         List<CaseVersion> versions =
                 began.cases().putInUse(names.stream().map(ShippedCases::text).toList());
         List<SetCase> set = new ArrayList<>();
-        for (CaseVersion version : versions) {
-            set.add(began.work().set(educator, cohort.id(), setting(version, place + set.size())));
+        for (int i = 0; i < names.size(); i++) {
+            set.add(began.work().set(educator, cohort.id(), setting(versions.get(i), names.get(i))));
         }
         return set;
     }
@@ -97,13 +107,14 @@ public final class Fennbrook {
         return cohort;
     }
 
-    /** The first two have closed, the third is the assessed one, the rest is for practice. */
-    private Setting setting(CaseVersion version, int place) {
+    /** Two have closed, one is the assessed one, the rest is for practice. */
+    private Setting setting(CaseVersion version, String name) {
         Instant opens = now.minus(DAY.multipliedBy(BEGAN_DAYS_AGO));
-        return switch (place) {
-            case 0 -> new Setting(version.id(), opens, now.minus(DAY.multipliedBy(8)), SetCase.Mode.PRACTICE);
-            case 1 -> new Setting(version.id(), opens, now.minus(DAY), SetCase.Mode.PRACTICE);
-            case 2 -> new Setting(version.id(), opens, now.plus(DAY.multipliedBy(7)), SetCase.Mode.STATION);
+        return switch (name) {
+            case CLOSED_FIRST ->
+                new Setting(version.id(), opens, now.minus(DAY.multipliedBy(8)), SetCase.Mode.PRACTICE);
+            case CLOSED_LAST -> new Setting(version.id(), opens, now.minus(DAY), SetCase.Mode.PRACTICE);
+            case STATION -> new Setting(version.id(), opens, now.plus(DAY.multipliedBy(7)), SetCase.Mode.STATION);
             default -> new Setting(version.id(), opens, now.plus(DAY.multipliedBy(OPEN_DAYS)), SetCase.Mode.PRACTICE);
         };
     }
