@@ -61,15 +61,10 @@ class ProfileCountsTest {
 
     @Test
     void aRightAnswerNeverLowersAMarkInWhichTheProfileCounts() {
-        List<Event> right = Student.perfect(Side.LEFT).events;
-        ForAll.seeds(300, random -> {
-            List<Event> events = MarkerSweepTest.attempt(random);
-            List<Event> more = MarkerSweepTest.joined(
-                    events, MarkerSweepTest.examinedFirst(right.get(random.nextInt(right.size()))));
-
-            assertThat(mark(INSISTS, HALF, more).total())
-                    .isGreaterThanOrEqualTo(mark(INSISTS, HALF, events).total() - 1e-9);
-        });
+        MarkerSweepTest.neverLowers(
+                300,
+                Student.perfect(Side.LEFT).events,
+                events -> mark(INSISTS, HALF, events).total());
     }
 
     private static double confidence(String... guesses) {

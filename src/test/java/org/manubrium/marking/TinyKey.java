@@ -111,7 +111,8 @@ final class TinyKey {
                 List.of(new PublishedSet(SegmentSet.parse("L5-S2").orElseThrow(), SEEN)),
                 bad ? root(side) : NOWHERE,
                 bad ? new MeansKey("arc-root", "the arc is cut at the root", List.of("arc-nerve"), SEEN) : NOTHING,
-                SEEN);
+                SEEN,
+                List.of());
     }
 
     private static KeyLine height() {
@@ -172,7 +173,8 @@ final class TinyKey {
                 List.of(),
                 NOWHERE,
                 NOTHING,
-                SEEN);
+                SEEN,
+                List.of());
     }
 
     private static KeyLine plain(
@@ -198,7 +200,8 @@ final class TinyKey {
                 List.of(),
                 NOWHERE,
                 NOTHING,
-                MEMORY);
+                MEMORY,
+                List.of());
     }
 
     private static List<Form> forms(String scale, boolean normal, String oak, String elm) {

@@ -76,27 +76,6 @@ public record KeyLine(
         return questions.contains(question);
     }
 
-    /** One whose reading stands on the manoeuvre's own row alone. */
-    public KeyLine(
-            Item item,
-            String name,
-            String label,
-            String intimacy,
-            boolean together,
-            Necessity necessity,
-            Showing showing,
-            List<String> questions,
-            ReadingKey reading,
-            List<Form> forms,
-            List<PublishedSet> published,
-            SiteKey site,
-            MeansKey means,
-            Origin origin) {
-        this(
-                item, name, label, intimacy, together, necessity, showing, questions, reading, forms, published, site,
-                means, origin, List.of());
-    }
-
     /** The same with another decision on whether the case turns on it. */
     public KeyLine with(Necessity other) {
         return made(other, reading, forms, site, means);
