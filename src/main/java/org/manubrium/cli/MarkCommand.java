@@ -91,8 +91,7 @@ public final class MarkCommand implements Command {
     private static ExitCode mark(Reference known, CaseFile file, String attempt, Rules rules, Console console) {
         try {
             List<Logged> events = new AttemptText(known.examination()).read(CaseTexts.text(attempt));
-            ObjectNode sheet = SheetJson.tree(Marker.mark(
-                    new CaseKeys(known).of(file),
+            ObjectNode sheet = SheetJson.tree(new Marker(new CaseKeys(known).of(file)).mark(
                     rules.convention(),
                     known.marking().weights(),
                     rules.checked(),

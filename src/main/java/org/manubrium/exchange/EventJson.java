@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.manubrium.anatomy.Side;
@@ -20,6 +22,15 @@ public final class EventJson {
     private static final String TYPES = "one of moved, asked, probed, deferred, recorded, answered, handed-in";
     private static final Set<String> QUESTIONS =
             Set.of("normal", "roots", "site", "means", "differential", "next", "expect", "summary");
+
+    private static final Map<String, Set<String>> FIELDS = Map.of(
+            "moved", Set.of("key", "type", "position"),
+            "asked", Set.of("key", "type", "question"),
+            "probed", Set.of("key", "type", "manoeuvre", "side", "place", "technique"),
+            "deferred", Set.of("key", "type", "manoeuvre", "side", "place", "reason"),
+            "recorded", Set.of("key", "type", "manoeuvre", "side", "place", "reading"),
+            "answered", Set.of("key", "type", "manoeuvre", "side", "place", "question", "answer"),
+            "handed-in", Set.of("key", "type"));
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -79,36 +90,17 @@ public final class EventJson {
     }
 
     private static Event event(Fields fields) {
-        return switch (fields.text("type")) {
-            case "moved" -> {
-                fields.only(Set.of("key", "type", "position"));
-                yield new Event.Moved(fields.word("position"));
-            }
-            case "asked" -> {
-                fields.only(Set.of("key", "type", "question"));
-                yield new Event.Asked(fields.word("question"));
-            }
-            case "probed" -> {
-                fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "technique"));
-                yield new Event.Probed(item(fields, fields.word("manoeuvre")), fields.map("technique"));
-            }
-            case "deferred" -> {
-                fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "reason"));
-                yield new Event.Deferred(item(fields, fields.word("manoeuvre")), fields.word("reason"));
-            }
-            case "recorded" -> {
-                fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "reading"));
-                yield new Event.Recorded(item(fields, fields.word("manoeuvre")), reading(fields.object("reading")));
-            }
-            case "answered" -> {
-                fields.only(Set.of("key", "type", "manoeuvre", "side", "place", "question", "answer"));
-                yield new Event.Answered(
+        String type = fields.text("type");
+        Optional.ofNullable(FIELDS.get(type)).ifPresent(fields::only);
+        return switch (type) {
+            case "moved" -> new Event.Moved(fields.word("position"));
+            case "asked" -> new Event.Asked(fields.word("question"));
+            case "probed" -> new Event.Probed(item(fields, fields.word("manoeuvre")), fields.map("technique"));
+            case "deferred" -> new Event.Deferred(item(fields, fields.word("manoeuvre")), fields.word("reason"));
+            case "recorded" -> new Event.Recorded(item(fields, fields.word("manoeuvre")), reading(fields.object("reading")));
+            case "answered" -> new Event.Answered(
                         item(fields, fields.text("manoeuvre", "")), question(fields), fields.texts("answer"));
-            }
-            case "handed-in" -> {
-                fields.only(Set.of("key", "type"));
-                yield new Event.HandedIn();
-            }
+            case "handed-in" -> new Event.HandedIn();
             default -> throw fields.bad("type", TYPES);
         };
     }

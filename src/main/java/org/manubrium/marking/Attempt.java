@@ -2,15 +2,14 @@ package org.manubrium.marking;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Reading;
 import org.manubrium.marking.event.Event;
@@ -24,15 +23,9 @@ final class Attempt {
     private final Map<Question, List<String>> answers = new HashMap<>();
     private final Map<Item, List<Logged>> probes = new HashMap<>();
     private final Map<OfSide, List<Logged>> probesOfSide = new HashMap<>();
-    private final Map<String, Set<Side>> met = new HashMap<>();
+    private final Set<OfSide> met = new HashSet<>();
 
     private record Question(Item item, String question) {}
-
-    private record OfSide(String manoeuvre, Side side) {
-        static OfSide of(Item item) {
-            return new OfSide(item.manoeuvre(), item.side());
-        }
-    }
 
     Attempt(List<Logged> events) {
         this.events = List.copyOf(events);
@@ -45,18 +38,14 @@ final class Attempt {
             probesOfSide
                     .computeIfAbsent(OfSide.of(probed.item()), side -> new ArrayList<>())
                     .add(logged);
-            meet(probed.item());
+            met.add(OfSide.of(probed.item()));
         } else if (logged.event() instanceof Event.Recorded recorded) {
             readings.put(recorded.item(), logged);
-            meet(recorded.item());
+            met.add(OfSide.of(recorded.item()));
         } else if (logged.event() instanceof Event.Answered answered) {
             answers.put(new Question(answered.item(), answered.question()), answered.answer());
-            meet(answered.item());
+            met.add(OfSide.of(answered.item()));
         }
-    }
-
-    private void meet(Item item) {
-        met.computeIfAbsent(item.manoeuvre(), m -> EnumSet.noneOf(Side.class)).add(item.side());
     }
 
     List<Logged> events() {
@@ -68,10 +57,9 @@ final class Attempt {
         return new TreeSet<>(answers.values().stream().flatMap(List::stream).toList());
     }
 
-    /** Whether the item's side of its manoeuvre was examined, or anything written down about it. */
-    boolean met(KeyLine line) {
-        return met.getOrDefault(line.item().manoeuvre(), Set.of())
-                .contains(line.item().side());
+    /** The sides of manoeuvres that were examined, or about which anything was written down. */
+    Set<OfSide> met() {
+        return met;
     }
 
     /** Every time the item was examined, in order. */

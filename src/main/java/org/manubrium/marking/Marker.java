@@ -13,11 +13,22 @@ import org.manubrium.marking.key.CompiledKey;
 
 /** Marks an attempt. Pure: the same key, convention, weights and events always give the same sheet. */
 public final class Marker {
-    private Marker() {}
+    private final CompiledKey key;
+    private final Touched touched;
+
+    /** Marks any number of attempts by one key. */
+    public Marker(CompiledKey key) {
+        this.key = key;
+        this.touched = new Touched(key.lines());
+    }
+
+    public CompiledKey key() {
+        return key;
+    }
 
     /** As in practice, where everything scores. */
     public static MarkSheet mark(CompiledKey key, String convention, Weights weights, List<Logged> events) {
-        return mark(key, convention, weights, Checked.PRACTICE, Measured.NOTHING, events);
+        return new Marker(key).mark(convention, weights, Checked.PRACTICE, Measured.NOTHING, events);
     }
 
     /**
@@ -26,15 +37,11 @@ public final class Marker {
      * @param convention the teaching convention in force, one of the key's
      * @param events as they were taken, in order
      */
-    public static MarkSheet mark(
-            CompiledKey key,
-            String convention,
-            Weights weights,
-            Checked checked,
-            Measured measured,
-            List<Logged> events) {
+    public MarkSheet mark(
+            String convention, Weights weights, Checked checked, Measured measured, List<Logged> events) {
         Attempt attempt = new Attempt(events);
-        CompiledKey met = met(key, attempt);
+        // nothing is marked on the many lines that neither the case turns on nor the student touched
+        CompiledKey met = key.with(touched.lines(attempt.met()));
         Map<DomainName, List<Line>> lines = Stream.of(
                         EssentialLines.of(met, attempt, checked),
                         new ReadingLines(convention, attempt, checked).of(met),
@@ -56,13 +63,6 @@ public final class Marker {
                 handling,
                 besides,
                 Notes.of(key, attempt, domains));
-    }
-
-    /** The key without the many items that neither the case turns on nor the student touched: nothing is marked there. */
-    private static CompiledKey met(CompiledKey key, Attempt attempt) {
-        return key.with(key.lines().stream()
-                .filter(line -> line.necessity().essential() || attempt.met(line))
-                .toList());
     }
 
     /** Where no domain scores there is no mark, whatever the profile says. */

@@ -19,7 +19,7 @@ class ProfileCountsTest {
     private static final Measured HALF = new Measured(0.5, 0.5, 0.5);
 
     private static MarkSheet mark(Weights weights, Measured measured, List<Event> events) {
-        return Marker.mark(KEY, "oak", weights, Checked.PRACTICE, measured, Student.logged(events));
+        return new Marker(KEY).mark("oak", weights, Checked.PRACTICE, measured, Student.logged(events));
     }
 
     @Test

@@ -40,7 +40,7 @@ class StationMarkTest {
     }
 
     private static MarkSheet mark(CompiledKey key, Checked checked, List<Event> events) {
-        return Marker.mark(key, "oak", TinyKey.WEIGHTS, checked, Measured.NOTHING, Student.logged(events));
+        return new Marker(key).mark("oak", TinyKey.WEIGHTS, checked, Measured.NOTHING, Student.logged(events));
     }
 
     private static List<String> unscored(MarkSheet sheet) {

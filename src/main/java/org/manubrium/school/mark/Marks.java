@@ -46,7 +46,7 @@ public final class Marks implements OnHandIn {
     }
 
     /** By what an attempt is marked. */
-    record Rules(CompiledKey key, String convention, Weights weights, Checked checked) {}
+    record Rules(Marker marker, String convention, Weights weights, Checked checked) {}
 
     @Override
     public void handedIn(Stores stores, Attempt attempt) {
@@ -56,7 +56,7 @@ public final class Marks implements OnHandIn {
     /** The rules in force for an attempt, and for every other at the same version in the same set case. */
     Rules rules(Stores stores, Attempt attempt) {
         return new Rules(
-                keys.of(stores, attempt.caseVersionId()),
+                new Marker(keys.of(stores, attempt.caseVersionId())),
                 convention(stores, attempt),
                 weights(stores, attempt),
                 checked(stores, attempt));
@@ -66,12 +66,12 @@ public final class Marks implements OnHandIn {
     StoredMark mark(Rules rules, Attempt attempt, List<StoredEvent> events, Optional<Long> round) {
         List<Logged> done = events.stream().map(Marks::logged).toList();
         boolean profiled = !rules.weights().besides().equals(Weights.Besides.NOTHING);
-        MarkSheet sheet = Marker.mark(
-                rules.key(),
+        MarkSheet sheet = rules.marker()
+                .mark(
                 rules.convention(),
                 rules.weights(),
                 rules.checked(),
-                profiled ? measuring.of(attempt.caseVersionId(), rules.key(), done) : Measured.NOTHING,
+                profiled ? measuring.of(attempt.caseVersionId(), rules.marker().key(), done) : Measured.NOTHING,
                 done);
         return new StoredMark(
                 0,
