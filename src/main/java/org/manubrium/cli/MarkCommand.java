@@ -91,12 +91,8 @@ public final class MarkCommand implements Command {
     private static ExitCode mark(Reference known, CaseFile file, String attempt, Rules rules, Console console) {
         try {
             List<Logged> events = new AttemptText(known.examination()).read(CaseTexts.text(attempt));
-            ObjectNode sheet = SheetJson.tree(new Marker(new CaseKeys(known).of(file)).mark(
-                    rules.convention(),
-                    known.marking().weights(),
-                    rules.checked(),
-                    Measured.NOTHING,
-                    events));
+            ObjectNode sheet = SheetJson.tree(new Marker(new CaseKeys(known).of(file))
+                    .mark(rules.convention(), known.marking().weights(), rules.checked(), Measured.NOTHING, events));
             Vocabulary.Cited cited = new Vocabulary.Cited(known);
             spellOut(sheet.path("lines"), cited);
             spellOut(sheet.path("harms"), cited);

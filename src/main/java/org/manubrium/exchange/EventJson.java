@@ -97,8 +97,10 @@ public final class EventJson {
             case "asked" -> new Event.Asked(fields.word("question"));
             case "probed" -> new Event.Probed(item(fields, fields.word("manoeuvre")), fields.map("technique"));
             case "deferred" -> new Event.Deferred(item(fields, fields.word("manoeuvre")), fields.word("reason"));
-            case "recorded" -> new Event.Recorded(item(fields, fields.word("manoeuvre")), reading(fields.object("reading")));
-            case "answered" -> new Event.Answered(
+            case "recorded" ->
+                new Event.Recorded(item(fields, fields.word("manoeuvre")), reading(fields.object("reading")));
+            case "answered" ->
+                new Event.Answered(
                         item(fields, fields.text("manoeuvre", "")), question(fields), fields.texts("answer"));
             case "handed-in" -> new Event.HandedIn();
             default -> throw fields.bad("type", TYPES);

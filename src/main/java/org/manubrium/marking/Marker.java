@@ -37,8 +37,7 @@ public final class Marker {
      * @param convention the teaching convention in force, one of the key's
      * @param events as they were taken, in order
      */
-    public MarkSheet mark(
-            String convention, Weights weights, Checked checked, Measured measured, List<Logged> events) {
+    public MarkSheet mark(String convention, Weights weights, Checked checked, Measured measured, List<Logged> events) {
         Attempt attempt = new Attempt(events);
         // nothing is marked on the many lines that neither the case turns on nor the student touched
         CompiledKey met = key.with(touched.lines(attempt.met()));

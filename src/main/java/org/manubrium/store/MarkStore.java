@@ -19,26 +19,20 @@ public final class MarkStore {
 
     /** Gives an attempt its mark when it is handed in, superseding any before. */
     public StoredMark add(long attempt, String convention, double total, String sheet, Instant now) {
-        return add(new StoredMark(0, attempt, convention, total, sheet, now, false, Optional.empty()));
+        add(new StoredMark(0, attempt, convention, total, sheet, now, false, Optional.empty()));
+        return current(attempt).orElseThrow();
     }
 
-    /** Gives an attempt a mark, under a new id and superseding any before. */
-    public StoredMark add(StoredMark mark) {
+    /** Gives an attempt a mark, under a new id and superseding any before. Bound by hand: there may be thousands. */
+    public int add(StoredMark mark) {
         handle.execute("update mark set superseded = true where attempt_id = ? and not superseded", mark.attemptId());
-        long id = handle.createUpdate("insert into mark (attempt_id, convention, total, sheet, made_at, remarking_id)"
-                        + " values (:attemptId, :convention, :total, :sheet, :madeAt, :remarkingId)")
-                .bindMethods(mark)
-                .executeAndReturnGeneratedKeys("id")
-                .mapTo(Long.class)
-                .one();
-        return new StoredMark(
-                id,
+        return handle.execute(
+                "insert into mark (attempt_id, convention, total, sheet, made_at, remarking_id) values (?, ?, ?, ?, ?, ?)",
                 mark.attemptId(),
                 mark.convention(),
                 mark.total(),
                 mark.sheet(),
                 mark.madeAt(),
-                false,
                 mark.remarkingId());
     }
 

@@ -49,13 +49,17 @@ public final class RemarkingStore {
                 .list();
     }
 
-    /** The next attempts of a round, handed in or not, in the order of their ids. */
-    public List<Attempt> page(Remarking round, int size) {
+    /**
+     * The next attempts of a round, handed in or not, in the order of their ids.
+     *
+     * @param after those with a greater id only
+     */
+    public List<Attempt> page(Remarking round, long after, int size) {
         String inSet = round.setCaseId().isPresent() ? " and set_case_id = :set" : "";
         return handle.createQuery(AttemptStore.ATTEMPT + " where case_version_id = :version and id > :reached" + inSet
                         + " order by id limit :size")
                 .bind("version", round.caseVersionId())
-                .bind("reached", round.reached())
+                .bind("reached", Math.max(after, round.reached()))
                 .bind("set", round.setCaseId().orElse(0L))
                 .bind("size", size)
                 .mapTo(Attempt.class)

@@ -89,7 +89,8 @@ public final class FactDesk {
                 .map(Cohort::convention)
                 .orElseThrow(() -> new IllegalStateException("set case " + set.id() + " has no cohort"));
         CompiledKey key = keys.of(stores, set.caseVersionId());
-        return new Marker(key).mark(convention, weights, new Checked(true, Set.of()), Measured.NOTHING, List.of())
+        return new Marker(key)
+                .mark(convention, weights, new Checked(true, Set.of()), Measured.NOTHING, List.of())
                 .lines();
     }
 

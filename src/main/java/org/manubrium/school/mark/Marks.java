@@ -68,11 +68,14 @@ public final class Marks implements OnHandIn {
         boolean profiled = !rules.weights().besides().equals(Weights.Besides.NOTHING);
         MarkSheet sheet = rules.marker()
                 .mark(
-                rules.convention(),
-                rules.weights(),
-                rules.checked(),
-                profiled ? measuring.of(attempt.caseVersionId(), rules.marker().key(), done) : Measured.NOTHING,
-                done);
+                        rules.convention(),
+                        rules.weights(),
+                        rules.checked(),
+                        profiled
+                                ? measuring.of(
+                                        attempt.caseVersionId(), rules.marker().key(), done)
+                                : Measured.NOTHING,
+                        done);
         return new StoredMark(
                 0,
                 attempt.id(),

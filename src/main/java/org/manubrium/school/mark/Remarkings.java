@@ -3,30 +3,25 @@ package org.manubrium.school.mark;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
+import org.manubrium.school.mark.RemarkPage.Result;
 import org.manubrium.store.Attempt;
 import org.manubrium.store.AuditEntry;
 import org.manubrium.store.Database;
 import org.manubrium.store.Remarking;
-import org.manubrium.store.Remarking.Outcome;
-import org.manubrium.store.StoredMark;
 import org.manubrium.store.Stores;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * Marks again, one transaction for each attempt. How far a round has come is written in the same transaction as the mark,
  * and holds the round, so that a crash loses and repeats nothing and several servers can share one round.
  */
 public final class Remarkings {
-    private static final Logger LOG = LoggerFactory.getLogger(Remarkings.class);
     private static final int PAGE = 50;
 
     private final Database database;
     private final Marks marks;
     private final Clock clock;
-
-    private record Result(Outcome outcome, Optional<StoredMark> mark) {}
 
     public Remarkings(Database database, Marks marks, Clock clock) {
         this.database = database;
@@ -62,16 +57,17 @@ public final class Remarkings {
         }
     }
 
+    /** While one page is written the next is read and marked: the two take about the same time. */
     private void finish(long round, BooleanSupplier goOn) {
-        RemarkPage page = page(round);
+        RemarkPage page = page(round, 0);
         while (!page.attempts().isEmpty()) {
-            for (Attempt attempt : page.attempts()) {
-                if (!goOn.getAsBoolean()) {
-                    return;
-                }
-                step(round, page, attempt);
+            long last = page.attempts().get(page.attempts().size() - 1).id();
+            CompletableFuture<RemarkPage> next = CompletableFuture.supplyAsync(() -> page(round, last));
+            boolean written = write(round, page, goOn);
+            page = next.join();
+            if (!written) {
+                return;
             }
-            page = page(round);
         }
         database.inTransaction(stores -> {
             stores.remarkings().finish(round, clock.instant());
@@ -79,33 +75,35 @@ public final class Remarkings {
         });
     }
 
-    private RemarkPage page(long round) {
+    /** @param after attempts with a greater id only */
+    private RemarkPage page(long round, long after) {
         return database.direct(stores -> {
             List<Attempt> next = stores.remarkings()
                     .find(round)
                     .filter(found -> !found.isFinished())
-                    .map(found -> stores.remarkings().page(found, PAGE))
+                    .map(found -> stores.remarkings().page(found, after, PAGE))
                     .orElse(List.of());
             return new RemarkPage(marks, stores, round, next);
         });
     }
 
-    private void step(long round, RemarkPage page, Attempt attempt) {
-        if (attempt.isHandedIn()) {
-            Result result = result(page, attempt);
-            database.inTransaction(stores -> write(stores, round, attempt, result));
-        } else {
-            database.inTransaction(stores -> late(stores, round, attempt));
+    /** @return false if it was told to stop */
+    private boolean write(long round, RemarkPage page, BooleanSupplier goOn) {
+        for (Attempt attempt : page.attempts()) {
+            if (!goOn.getAsBoolean()) {
+                return false;
+            }
+            database.inTransaction(stores -> attempt.isHandedIn()
+                    ? write(stores, round, attempt, page.result(attempt))
+                    : late(stores, round, attempt));
         }
+        return true;
     }
 
     /** An attempt that was open when the page was read: it may have been handed in since, by the key before. */
     private boolean late(Stores stores, long round, Attempt open) {
         Attempt now = stores.attempts().lock(open.id()).orElseThrow();
-        Result result = now.isHandedIn()
-                ? result(new RemarkPage(marks, stores, round, List.of(now)), now)
-                : new Result(Outcome.OPEN, Optional.empty());
-        return write(stores, round, now, result);
+        return write(stores, round, now, new RemarkPage(marks, stores, round, List.of(now)).result(now));
     }
 
     private static boolean write(Stores stores, long round, Attempt attempt, Result result) {
@@ -114,16 +112,5 @@ public final class Remarkings {
             result.mark().ifPresent(mark -> stores.marks().add(mark));
         }
         return taken;
-    }
-
-    /** One that cannot be marked keeps its mark, is counted, and does not stop the others. */
-    private static Result result(RemarkPage page, Attempt attempt) {
-        try {
-            Optional<StoredMark> mark = page.again(attempt);
-            return new Result(mark.isPresent() ? Outcome.CHANGED : Outcome.UNCHANGED, mark);
-        } catch (RuntimeException e) {
-            LOG.warn("attempt {} could not be marked again: {}", attempt.id(), String.valueOf(e));
-            return new Result(Outcome.FAILED, Optional.empty());
-        }
     }
 }
