@@ -11,12 +11,17 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless browser with a profile of its own, for one test class. */
 public final class Chromium implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
     private final Path profile;
     private final ChromeDriver driver;
 
@@ -85,6 +90,19 @@ public final class Chromium implements AutoCloseable {
 
     public ChromeDriver driver() {
         return driver;
+    }
+
+    /** Waits until the page holds the text; asks the page itself, so that it may be replaced while we look. */
+    public static void see(WebDriver driver, String text) {
+        new WebDriverWait(driver, PATIENCE)
+                .withMessage(() -> "\"" + text + "\" on\n" + body(driver))
+                .until(d -> body(d).contains(text));
+    }
+
+    /** The text of the page, as it stands now. */
+    public static String body(WebDriver driver) {
+        return String.valueOf(
+                ((JavascriptExecutor) driver).executeScript("return document.body ? document.body.innerText : ''"));
     }
 
     @Override

@@ -28,6 +28,8 @@ public final class TestBrowser {
     private final Function<String, URI> address;
     private final CookieManager jar;
     private final HttpClient client;
+    private String token = "";
+    private List<String> tokenFor = List.of();
 
     TestBrowser(TestServer server) {
         this(server::address, new CookieManager());
@@ -104,8 +106,21 @@ public final class TestBrowser {
         }
     }
 
-    /** What this browser's forms send back now. */
+    /** What this browser's forms send back now; the same as long as its cookies are the same. */
     public String csrf() {
+        if (token.isEmpty() || !written().equals(tokenFor)) {
+            token = askForToken();
+            tokenFor = written();
+        }
+        return token;
+    }
+
+    /** The cookies with their values: two of one name are equal to {@link HttpCookie#equals}. */
+    private List<String> written() {
+        return cookies().stream().map(HttpCookie::toString).toList();
+    }
+
+    private String askForToken() {
         Matcher meta = CSRF.matcher(page("/sign-in").body());
         if (!meta.find()) {
             throw new AssertionError("the sign-in page holds no token");

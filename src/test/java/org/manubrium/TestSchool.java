@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.manubrium.school.casedesk.CaseCheck;
 import org.manubrium.school.casedesk.CasesInUse;
 import org.manubrium.security.Account;
 import org.manubrium.security.Role;
@@ -32,6 +33,9 @@ public final class TestSchool {
     public static final String UNCHECKED = ROOT.replace("heavy-arm", "heavier-arm")
             + "essential: [{manoeuvre: vibration, because: It is asked of everybody here.}]\n";
 
+    // One for all tests, as it is for all who work at a server: it remembers the healthy people that it looked at last.
+    private static final CaseCheck CHECK = SchoolRooms.check(REFERENCE);
+
     private static final Duration DAY = Duration.ofDays(1);
 
     private final TestServer server;
@@ -40,7 +44,7 @@ public final class TestSchool {
 
     public TestSchool(TestServer server) {
         this.server = server;
-        this.cases = new CasesInUse(server.database(), SchoolRooms.check(REFERENCE), Clock.systemUTC());
+        this.cases = new CasesInUse(server.database(), CHECK, Clock.systemUTC());
         String convention = REFERENCE.marking().conventions().ids().get(0);
         this.cohort = server.database()
                 .inTransaction(stores -> stores.cohorts().add("Autumn", convention, Optional.empty(), Instant.now()));

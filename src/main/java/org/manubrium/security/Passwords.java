@@ -23,7 +23,7 @@ public final class Passwords {
     private static final int SHORTEST = 10;
     private static final int LONGEST = 200;
 
-    private final String nobodys = hash(Token.random().text());
+    private final String nobodys = PREFIX + base64(random(SALT_BYTES)) + '$' + base64(random(HASH_BYTES));
 
     /** What is wrong with a new password, as a sentence; empty if it will do. */
     public Optional<String> complaint(String password) {
@@ -38,8 +38,7 @@ public final class Passwords {
 
     /** A salted hash to store. */
     public String hash(String password) {
-        byte[] salt = new byte[SALT_BYTES];
-        RANDOM.nextBytes(salt);
+        byte[] salt = random(SALT_BYTES);
         return PREFIX + base64(salt) + '$' + base64(argon2(password, salt));
     }
 
@@ -58,6 +57,12 @@ public final class Passwords {
     public boolean matchesNobody(String password) {
         matches(password, nobodys);
         return false;
+    }
+
+    private static byte[] random(int length) {
+        byte[] bytes = new byte[length];
+        RANDOM.nextBytes(bytes);
+        return bytes;
     }
 
     private static byte[] argon2(String password, byte[] salt) {

@@ -20,9 +20,14 @@ public final class Tables {
 
     private Tables() {}
 
-    /** The reference built from the tables that are shipped. */
+    /** The reference built from the tables that are shipped: built once, as it never changes. */
     public static Reference shipped() {
-        return build(TableFiles.shipped());
+        return Shipped.REFERENCE;
+    }
+
+    /** Built when it is first wanted. */
+    private static final class Shipped {
+        static final Reference REFERENCE = build(TableFiles.shipped());
     }
 
     /**

@@ -26,7 +26,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** An educator confirms the facts behind a station that nobody has checked. */
 class FactsPagesTest {
@@ -170,23 +169,18 @@ class FactsPagesTest {
             driver.get(server.address("/sign-in").toString());
             driver.findElement(By.name("name")).sendKeys("tess");
             driver.findElement(By.name("password")).sendKeys(TestServer.PASSWORD + "\n");
-            see(driver, "Case desk");
+            Chromium.see(driver, "Case desk");
             driver.get(server.address("/educator/cohorts/" + station.cohortId()).toString());
             tabTo(driver, "what does not score yet");
             new Actions(driver).sendKeys(Keys.ENTER).perform();
-            see(driver, "Facts nobody has checked yet");
+            Chromium.see(driver, "Facts nobody has checked yet");
             tabTo(driver, "row");
             new Actions(driver).sendKeys(Keys.SPACE).perform();
             tabTo(driver, "reason");
             new Actions(driver).sendKeys(WHY, Keys.ENTER).perform();
-            see(driver, "Confirmed here");
+            Chromium.see(driver, "Confirmed here");
             assertThat(driver.findElement(By.tagName("main")).getText()).contains(WHY);
         }
-    }
-
-    private static void see(WebDriver driver, String text) {
-        new WebDriverWait(driver, PATIENCE)
-                .until(d -> d.findElement(By.tagName("body")).getText().contains(text));
     }
 
     /** Tabs until what has the focus is of this name or text. */

@@ -1,6 +1,7 @@
 package org.manubrium.web.student;
 
 import java.time.Duration;
+import org.manubrium.Chromium;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -41,13 +42,7 @@ abstract class Hands {
 
     /** Waits until the page holds the text. */
     void see(String text) {
-        new WebDriverWait(driver, PATIENCE)
-                .withMessage(() -> "\"" + text + "\" on\n" + body())
-                .until(d -> body().contains(text));
-    }
-
-    private String body() {
-        return String.valueOf(run("return document.body ? document.body.innerText : ''"));
+        Chromium.see(driver, text);
     }
 
     Object run(String script, Object... with) {
