@@ -34,11 +34,11 @@ function thrill(probe) {
     line("limb-edge thin", "M160 20V60"), line("gauge", `M286 96h${mm * 40}M286 84v24`), line("gauge", `M${286 + mm * 40} 96l-5 -5m5 5l-5 5`, mm > 0), word(160, 16, "edge of a hand", "middle"), word(20, 164, "flick"), word(300, 164, "felt", "end"));
 }
 
-/** A lump from the side at rest, on a cough and pressed back; a millimetre is a unit and a half. */
+/** A lump from the side at rest, on a cough and while a hand presses on it; a millimetre is a unit and a half. */
 function lump(probe) {
   const [rest, cough, left] = amounts(probe);
   const bump = (x, mm) => line("limb-edge thin", `M${x - 50} 100H${x - mm * 0.75}C${x - mm * 0.6} ${100 - mm * 1.1} ${x + mm * 0.6} ${100 - mm * 1.1} ${x + mm * 0.75} 100H${x + 50}`);
-  return frame(360, 130, ...[["at rest", rest], ["on a cough", rest + cough], ["pressed back", left]].flatMap(([name, mm], index) => [bump(60 + index * 120, Math.min(mm, 62)), word(60 + index * 120, 122, name, "middle")]));
+  return frame(360, 130, ...[["at rest", rest], ["on a cough", rest + cough], ["pressed on", left]].flatMap(([name, mm], index) => [bump(60 + index * 120, Math.min(mm, 62)), word(60 + index * 120, 122, name, "middle")]));
 }
 
 /** How far a breath in gets under the hand: a filled part of a whole breath. */

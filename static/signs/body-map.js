@@ -1,6 +1,7 @@
-// An outline of the body from the front, with a dot on every point that was tried. The dot says where, never what.
+// An outline of the body from the front, with a mark on every point that was tried, filled by what the patient puts it at.
 
 import { svg } from "../bedside/dom.js";
+import { touchMark } from "./touch-mark.js";
 
 // Half the outline, right of the midline of the drawing; the other half is its mirror image.
 const HALF = "M0 6C8 6 12 13 11 22C10 29 6 33 6 37C7 41 22 41 27 46C32 52 33 76 36 92C38 104 42 118 43 128C43 134 38 136 36 131C33 118 26 98 23 78C21 92 22 108 23 122C25 148 22 168 20 184C19 200 18 216 16 226C17 232 23 236 21 239H9C8 224 8 206 7 188C6 168 3 148 0 136";
@@ -31,17 +32,17 @@ function dot(probe, last) {
   const at = spot(probe.place ?? "");
   if (!at) return "";
   const across = probe.side === "right" ? -at[0] : at[0];
-  return svg("circle", { class: probe === last ? "dot last" : "dot", cx: across, cy: at[1], r: probe === last ? 4 : 3 });
+  return touchMark(probe, [across, at[1]], 2.6, probe === last);
 }
 
 export function bodyMap(probes, last) {
   return svg(
     "svg",
-    { class: "body-map", viewBox: "-60 -2 120 252", width: 150, height: 315, "aria-hidden": "true" },
+    { class: "body-map", viewBox: "-60 -2 120 252", width: 252, height: 529, "aria-hidden": "true" },
     svg("path", { class: "outline", d: HALF }),
     svg("path", { class: "outline", d: HALF, transform: "scale(-1 1)" }),
-    svg("text", { class: "tick", x: -46, y: 12, "text-anchor": "middle" }, "right"),
-    svg("text", { class: "tick", x: 46, y: 12, "text-anchor": "middle" }, "left"),
+    svg("text", { class: "tick", x: -46, y: 8, "text-anchor": "middle" }, "right"),
+    svg("text", { class: "tick", x: 46, y: 8, "text-anchor": "middle" }, "left"),
     ...probes.filter((probe) => probe !== last).map((probe) => dot(probe, last)),
     dot(last, last),
   );

@@ -1,6 +1,7 @@
-// A face with a dot on every point that was tried. The dot says where, never what.
+// A face with a mark on every point that was tried, filled by what the patient puts it at.
 
 import { svg } from "../bedside/dom.js";
+import { touchMark } from "./touch-mark.js";
 
 // Where the points lie on the half that is on the patient's left: [across from the midline, down].
 const SPOTS = { forehead: [10, 22], temple: [39, 46], cheek: [19, 56], mouth: [15, 70], chin: [7, 84], "jaw-angle": [33, 80] };
@@ -9,8 +10,7 @@ const HALF = "M0 2C24 2 42 18 43 44C43 60 40 74 32 84C24 94 12 100 0 100M8 40C14
 
 function dot(probe, last) {
   const at = SPOTS[probe.place];
-  const newest = probe === last;
-  return at ? svg("circle", { class: newest ? "dot last" : "dot", cx: probe.side === "right" ? -at[0] : at[0], cy: at[1], r: newest ? 3.4 : 2.6 }) : "";
+  return at ? touchMark(probe, [probe.side === "right" ? -at[0] : at[0], at[1]], 2.8, probe === last) : "";
 }
 
 export function faceMap(probes, last) {

@@ -61,8 +61,11 @@ export function neckVeins(host, { probes, fresh, still }) {
   return said(probe, column, done);
 }
 
+/** Millimetres above or below, never less than nought. */
+const heightText = (mm) => `${amountText(Math.abs(mm))} mm ${mm < 0 ? "below" : "above"}`;
+
 function said(probe, column, done) {
   const steps = done.map(({ ms, text }) => `${text} at ${amountText(ms / 1000)} s`);
-  const range = `The top of the column moves between ${amountText(lowest(column))} and ${amountText(highest(column))} mm above the sternal angle in ${amountText(lengthMs(column) / 1000)} seconds`;
+  const range = `The top of the column moves between ${heightText(lowest(column))} and ${heightText(highest(column))} the sternal angle in ${amountText(lengthMs(column) / 1000)} seconds`;
   return `${[throughout(probe), ...steps, range].filter(Boolean).join("; ")}. ${probe.shown.words ?? ""}`.trim();
 }

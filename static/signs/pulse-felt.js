@@ -4,6 +4,7 @@ import { el } from "../bedside/dom.js";
 import { highest } from "./curve.js";
 import { amountText, curvesOf, sideText } from "./latest.js";
 import { onAPartner } from "./partner.js";
+import { stacked } from "./pulse-wave.js";
 import { upstrokes } from "./pulse.js";
 import { atThisPlace, placeName, said } from "./side-by-side.js";
 import { Trace } from "./trace.js";
@@ -30,8 +31,8 @@ const firstBeat = (curve) => (highest(curve) > 0.02 ? upstrokes(curve)[0] : unde
 export function twoPulses(host, { manoeuvre, probes, fresh }) {
   const probe = fresh ?? probes.at(-1);
   const curves = curvesOf(probe);
-  const side = ["right", "left"];
-  traced(host, [sideText(probe.side), "both felt at once"].filter(Boolean).join(": "), curves.map((curve, index) => ({ side: side[index], name: curve.name.split(" ")[0], curve })));
+  const named = (curve) => [sideText(probe.side), `${curve.name}, both felt at once`].filter(Boolean).join(": ");
+  stacked(host, curves.map((curve) => ({ name: named(curve), curve })), MOST_MM);
   host.append(onAPartner());
   const beats = curves.map((curve) => {
     const ms = firstBeat(curve);

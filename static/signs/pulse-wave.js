@@ -23,18 +23,26 @@ export function beatsOf({ samples, stepMs }) {
 
 const beatText = ({ ms, rise, height }) => `at ${amountText(ms / 1000)} s up to ${amountText(height, 2)} mm in ${rise} ms`;
 
+/** One above the other on the same seconds, so that what comes later stands further to the right. */
+export function stacked(host, panes, high) {
+  const box = el("div", { class: "traces wide" });
+  host.append(box);
+  let moved = () => {};
+  const drawn = panes.map(({ name, curve }, index) =>
+    new Trace(box, { series: [{ name: "", side: "right", curve }], from: "the start", high, watch: index === 0 && ((ms) => moved(ms)), short: panes.length > 1 }));
+  const show = (ms) => drawn.forEach((trace) => trace.at(ms));
+  for (const [index, { node }] of drawn.entries()) box.append(el("p", { class: "trace-title" }, panes[index].name), node);
+  return { show, onMove: (then) => (moved = (ms) => (then(), drawn.slice(1).forEach((trace) => trace.at(ms, true)))) };
+}
+
 export function pulseWave(host, { probes, fresh, still }) {
   const probe = fresh ?? probes.at(-1);
   const [first, second] = curvesOf(probe);
   const both = second.name === "groin";
-  const box = el("div", { class: "traces wide" });
-  host.append(box);
-  const series = both
-    ? [{ name: "wrist", side: "right", curve: first }, { name: "groin", side: "left", curve: second }]
-    : [{ name: "", side: "right", curve: first }];
-  const trace = new Trace(box, { series, from: "the start", high: 2, watch: () => player.stop() });
-  box.append(el("p", { class: "trace-title" }, both ? "Wrist (line) and groin (dashes)" : "Movement of the artery"), trace.node);
-  const player = new Player(0, lengthMs(first), (ms) => trace.at(ms));
+  const panes = both ? [{ name: "Wrist", curve: first }, { name: "Groin, felt at the same time", curve: second }] : [{ name: "Movement of the artery", curve: first }];
+  const traces = stacked(host, panes, 2);
+  const player = new Player(0, lengthMs(first), traces.show);
+  traces.onMove(() => player.stop());
   if (!still) host.append(el("div", { class: "actions" }, el("button", { type: "button", onclick: () => player.play() }, "Feel again, at true speed")));
   host.append(onAPartner());
   if (fresh && !still) player.play();

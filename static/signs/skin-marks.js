@@ -1,6 +1,7 @@
 // What stands on the skin: spiders, bruises, rashes, and what is seen and measured of a leg.
 
 import { svg } from "../bedside/dom.js";
+import { amountText } from "./latest.js";
 import { amounts, label, line, picture, sideBySide } from "./side-by-side.js";
 
 /** Evenly spread and the same each time. */
@@ -59,16 +60,24 @@ function skinOfLeg(probe) {
 
 export const legSkin = sideBySide(skinOfLeg);
 
-function veins(probe) {
-  const [long, short] = amounts(probe);
-  const wide = (mm) => ({ "stroke-width": (mm * 0.9).toFixed(1) });
-  const leg = (across, name, vein, mm) => svg("g", { transform: `translate(${across} 0)` }, line(LEG, "outline"), line(vein, "vein", wide(mm)), label(84, 314, name));
-  return picture(330, 318,
-    leg(0, "inner side", "M96 14C90 60 100 90 98 112C90 150 104 180 92 214C88 240 96 262 92 278", long),
-    leg(160, "from behind", "M84 116C78 150 92 176 82 206C80 230 86 252 82 272", short));
+/** A vein down a leg: straight where it is narrow, the more wound the wider it is. */
+function vein([x, from, to], mm) {
+  const winds = Math.max(0, mm - 3) * 1.3;
+  const points = Array.from({ length: 61 }, (_, index) => {
+    const y = from + ((to - from) * index) / 60;
+    return `${(x + 3 * Math.sin(y / 34) + winds * Math.sin(y / 7)).toFixed(1)} ${y.toFixed(1)}`;
+  });
+  return line(`M${points.join("L")}`, "vein", { "stroke-width": (mm * 0.8).toFixed(1), "data-mm": mm });
 }
 
-export const legVeins = sideBySide(veins);
+function veins(probe) {
+  const [long, short] = amounts(probe);
+  const leg = (across, name, [x, from, to], mm) => svg("g", { transform: `translate(${across} 0)` }, line(LEG, "outline"), line("M50 108H56M110 108H116", "outline"), vein([x, from, to], mm),
+    label(126, 112, "knee", "start"), label(x + 8, 320, `${name}: ${amountText(mm)} mm`));
+  return picture(340, 326, line("M10 304H330", "grid"), leg(-20, "inner side", [92, 10, 286], long), leg(150, "from behind", [82, 118, 280], short));
+}
+
+export const legVeins = sideBySide(veins, { key: "Standing. The width of each vein is drawn larger than life, alike on both legs." });
 
 /** The calf cut across, and the tape round it. */
 function tape(probe) {

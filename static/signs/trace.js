@@ -1,5 +1,6 @@
 // A trace of one or more curves over time with a stop-watch on it: drag it over the drawing, or move it with the keys.
-// Right is a solid line and left a dashed one, each with its name at its end.
+// Right is a broad line and left a thin dashed one over it, so that both are seen where they lie on each other; a key says which
+// is which.
 
 import { el, freshId, svg } from "../bedside/dom.js";
 import { heightAt, highest, lengthMs, lowest } from "./curve.js";
@@ -41,6 +42,13 @@ function grid(x, y, [from, to], [low, high], unit, { width, height }) {
   ];
 }
 
+/** Which line is which, where there are several. */
+function key(series) {
+  if (series.length < 2) return "";
+  const sample = ({ side }) => svg("svg", { class: "key-line", viewBox: "0 0 32 8", width: 32, height: 8, "aria-hidden": "true" }, svg("path", { class: `curve of-several ${side}`, d: "M1 4H31" }));
+  return el("p", { class: "quiet trace-key" }, ...series.map((one) => el("span", {}, sample(one), one.name)));
+}
+
 export class Trace {
   /**
    * @param series [{name, side, curve}] to be drawn on one pair of axes, all of one unit
@@ -59,6 +67,7 @@ export class Trace {
     this.height = short ? SHORT : TALL;
     this.end = Math.max(...series.map(({ curve }) => lengthMs(curve)));
     const [{ curve }] = series;
+    const several = series.length > 1 ? "of-several " : "";
     this.unit = curve.unit;
     const width = Math.min(Math.max(host.clientWidth || WIDEST, NARROWEST), WIDEST);
     const span = [Math.min(low, ...series.map((one) => lowest(one.curve))), Math.max(high, ...series.map((one) => highest(one.curve)))];
@@ -70,7 +79,7 @@ export class Trace {
       "svg",
       { class: "trace", viewBox: `0 0 ${width} ${this.height}`, width, height: this.height, "aria-hidden": "true" },
       ...grid(this.x, this.y, [0, this.end], span, this.unit, { width, height: this.height }),
-      ...series.map((one) => svg("path", { class: `curve ${one.side}`, d: path(one.curve, this.x, this.y) })),
+      ...series.map((one) => svg("path", { class: `curve ${several}${one.side}`, d: path(one.curve, this.x, this.y) })),
       ...marks.map(({ ms }) => svg("path", { class: "moment", d: `M${this.x(ms)} ${this.height - PAD.bottom}l-4 7h8Z` })),
       ...sounds.map((ms) => svg("path", { class: "sound", d: `M${this.x(ms)} ${PAD.top}v12` })),
       ...names(series, width - PAD.right, this.y, this.height - PAD.bottom),
@@ -78,7 +87,7 @@ export class Trace {
       this.reading,
     );
     this.width = width;
-    this.node = el("div", { class: "trace-box" }, this.drawing, watch ? this.#stopWatch(watch) : "");
+    this.node = el("div", { class: "trace-box" }, this.drawing, key(series), watch ? this.#stopWatch(watch) : "");
   }
 
   #stopWatch(watch) {

@@ -8,16 +8,17 @@ import { picture } from "./flesh.js";
 import { seriesOf } from "../moving.js";
 import { measuresText } from "./steps.js";
 
-// Of each place: how thick the limb is beside the muscle, from where to where the muscle lies, and what bounds the picture.
+// Of each place: how thick the limb is beside the muscle, from where to where the muscle lies, what bounds the picture, and, for
+// the small muscles of the hand, how large a millimetre is drawn.
 const PLACES = {
   deltoid: { thick: 62, from: 30, to: 130, ends: ["shoulder", "elbow"] },
   infraspinatus: { thick: 54, from: 40, to: 170, ends: ["spine", "shoulder"] },
   biceps: { thick: 52, from: 50, to: 190, ends: ["shoulder", "elbow"] },
   triceps: { thick: 52, from: 40, to: 185, ends: ["shoulder", "elbow"] },
   "extensor-digitorum": { thick: 42, from: 26, to: 150, ends: ["elbow", "wrist"] },
-  "first-dorsal-interosseous": { thick: 30, from: 70, to: 170, ends: ["wrist", "index"] },
-  "abductor-pollicis-brevis": { thick: 30, from: 50, to: 150, ends: ["wrist", "thumb"] },
-  "abductor-digiti-minimi": { thick: 30, from: 50, to: 160, ends: ["wrist", "little finger"] },
+  "first-dorsal-interosseous": { thick: 54, px: 3.4, from: 70, to: 170, ends: ["wrist", "index"] },
+  "abductor-pollicis-brevis": { thick: 54, px: 3.4, from: 50, to: 150, ends: ["wrist", "thumb"] },
+  "abductor-digiti-minimi": { thick: 54, px: 3.4, from: 50, to: 160, ends: ["wrist", "little finger"] },
   quadriceps: { thick: 84, from: 26, to: 180, ends: ["hip", "knee"] },
   "medial-hamstrings": { thick: 84, from: 26, to: 180, ends: ["hip", "knee"] },
   "tibialis-anterior": { thick: 50, from: 30, to: 170, ends: ["knee", "ankle"] },
@@ -41,38 +42,44 @@ const tapered = (thick, x) => thick * (1 - 0.16 * (x / 220));
 const under = (thick) => `L230 ${(FLOOR - thick * 0.14).toFixed(1)}C170 ${(FLOOR - thick * 0.1).toFixed(1)} 90 ${FLOOR + 5} 10 ${FLOOR}Z`;
 
 /** The outline above the bone: the muscle as a hump of so many millimetres. */
-function contour({ thick, from, to }, mm, bump = () => 0) {
+function contour({ thick, from, to, px = PX }, mm, bump = () => 0) {
   const points = Array.from({ length: 111 }, (_, index) => {
     const x = index * 2;
     const along = Math.min(1, Math.max(0, (x - from) / (to - from)));
-    const hump = Math.sin(Math.PI * along ** 0.85) ** 1.15 * mm * PX;
+    const hump = Math.sin(Math.PI * along ** 0.85) ** 1.15 * mm * px;
     return `${x + 10} ${(FLOOR - tapered(thick, x) - hump - bump(x)).toFixed(1)}`;
   });
   return `M${points.join("L")}`;
 }
 
-function bulky(probe) {
+/** One side; dashed the outline of the other one over it, where that was looked at. */
+function bulky(probe, other) {
   const place = PLACES[probe.place] ?? OTHER;
+  const { px = PX } = place;
   const [mm, cm] = measuresOf(probe).map(({ amount }) => amount);
   const middle = (place.from + place.to) / 2 + 10;
   const rest = FLOOR - tapered(place.thick, middle - 10);
-  const top = rest - mm * PX;
-  const ticks = Array.from({ length: 6 }, (_, index) => index * 10);
+  const top = rest - mm * px;
+  const ticks = Array.from({ length: px > PX ? 4 : 6 }, (_, index) => index * (px > PX ? 5 : 10));
   return picture(270, 196, "bulk",
     svg("path", { class: "skin", d: `${contour(place, mm)}${under(place.thick)}` }),
     svg("path", { class: "bone-line", d: `M14 ${FLOOR - place.thick * 0.45}H226` }),
+    svg("path", { class: "trail shut", d: other ? contour(place, measuresOf(other)[0].amount) : "" }),
     svg("path", { class: "grid", d: `M10 ${rest.toFixed(1)}H230` }),
-    svg("path", { class: "gauge", d: ticks.map((one) => `M244 ${(rest - one * PX).toFixed(1)}h${one % 20 ? 5 : 9}`).join("") }),
-    svg("text", { class: "tick", x: 268, y: (rest + 16).toFixed(1), "text-anchor": "end" }, "mm"),
+    svg("path", { class: "gauge", d: ticks.map((one, index) => `M244 ${(rest - one * px).toFixed(1)}h${index % 2 ? 5 : 9}`).join("") }),
+    ...ticks.filter((_, index) => index % 2 === 0).map((one) => svg("text", { class: "tick", x: 256, y: (rest - one * px + 4).toFixed(1) }, one)),
+    svg("text", { class: "tick", x: 268, y: (rest + 18).toFixed(1), "text-anchor": "end" }, "mm"),
     svg("path", { class: "tape", d: `M${middle - 5} ${(top - 3).toFixed(1)}h10V${FLOOR}h-10Z`, "data-mm": mm, "data-cm": cm }),
-    svg("text", { class: "trace-name", x: middle, y: FLOOR + 18, "text-anchor": "middle" }, `${amountText(cm)} cm`),
+    svg("text", { class: "trace-name", x: middle, y: (top - 10).toFixed(1), "text-anchor": "middle" }, `${amountText(mm)} mm`),
+    svg("text", { class: "trace-name", x: middle, y: FLOOR + 18, "text-anchor": "middle" }, `round it ${amountText(cm)} cm`),
     svg("text", { class: "tick", x: 10, y: 192 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 192, "text-anchor": "end" }, place.ends[1]));
 }
 
 export function muscleBulk(host, view) {
   const both = here(view);
   host.append(title(nameOf(view)));
-  beside(host, both, bulky);
+  beside(host, both, (probe) => bulky(probe, both.find((one) => one !== probe)));
+  host.append(el("p", { class: "quiet" }, both.length > 1 ? "How far the muscle stands out from the limb, and a tape round it. Dashed: the outline of the other side." : "How far the muscle stands out from the limb, and a tape round it."));
   return `${nameOf(view)}: ${both.map((probe) => `${sideText(probe.side)} ${measuresText(probe)}`).join(". ")}.`;
 }
 
@@ -89,7 +96,7 @@ function surface(probe) {
   const show = (ms) => {
     const up = heightAt(curve, ms);
     const spot = place.from + SPOTS[Math.floor(ms / 2300) % SPOTS.length] * (place.to - place.from);
-    skin.setAttribute("d", `${contour(place, 14, (x) => up * TALLER * PX * Math.exp(-(((x - spot) / 7) ** 2)))}${under(place.thick)}`);
+    skin.setAttribute("d", `${contour(place, 14, (x) => up * TALLER * (place.px ?? PX) * Math.exp(-(((x - spot) / 7) ** 2)))}${under(place.thick)}`);
     skin.dataset.up = up;
   };
   return { node: picture(250, 196, "surface", skin, svg("path", { class: "bone-line", d: `M14 ${FLOOR - place.thick * 0.45}H226` }),

@@ -28,7 +28,14 @@ final class AcuityReader implements SignReader {
         return letters(body, logmar) == 0
                 ? new Finding.Seen("below-chart")
                 : new Finding.Measured(
-                        top(body) - letters(body, logmar) * body.physiology().constant("acuity.letter"), "logMAR");
+                        hundredth(top(body)
+                                - letters(body, logmar) * body.physiology().constant("acuity.letter")),
+                        "logMAR");
+    }
+
+    /** A letter is 0.02, so that two places hold every reading of the chart. */
+    private static double hundredth(double logmar) {
+        return Math.rint(logmar * 100) / 100 + 0.0;
     }
 
     private static boolean isLetters(Manoeuvre manoeuvre) {

@@ -138,7 +138,7 @@ final class BellyTouch {
         return TrunkSign.word("hernia", Set.of("none"), BellyTouch::herniaOf)
                 .shows("lump at rest", "mm", spot -> 0.5 * bulge(spot) * (1 + stuck(spot)))
                 .shows("more on a cough", "mm", spot -> 0.5 * bulge(spot) * (1 - stuck(spot)))
-                .shows("left when pressed back", "mm", spot -> bulge(spot) * stuck(spot))
+                .shows("still stands out while it is pressed on", "mm", spot -> bulge(spot) * stuck(spot))
                 .says("hernia", spot -> bulge(spot) > 0 ? stuck(spot) : 0)
                 .explained(
                         spot -> List.of("hernia.@side.@place." + (herniaOf(spot).equals("stuck") ? "stuck" : "bulge")));

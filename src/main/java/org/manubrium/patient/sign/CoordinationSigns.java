@@ -15,8 +15,8 @@ final class CoordinationSigns {
 
     static Map<String, LimbSign> all() {
         Map<String, LimbSign> found = new HashMap<>();
-        found.put("finger-nose", aimed("arm", "elbow-flexion"));
-        found.put("heel-shin", aimed("leg", "hip-flexion"));
+        found.put("finger-nose", aimed("arm", "elbow-flexion", new Way("hand above the lap", 54)));
+        found.put("heel-shin", aimed("leg", "hip-flexion", new Way("heel above the bed", 12)));
         found.put("rapid-alternating", rhythm("arm", "forearm-pronation", new Beat("hand turned over", "degrees", 32)));
         found.put("finger-tapping", rhythm("arm", "finger-flexion", new Beat("finger and thumb apart", "cm", 1.4)));
         found.put(
@@ -29,16 +29,19 @@ final class CoordinationSigns {
         return found;
     }
 
-    private static LimbSign aimed(String area, String movement) {
+    /** Over what the limb is lifted to the line on which it moves, and how high, in centimetres. */
+    private record Way(String lifted, double high) {}
+
+    private static LimbSign aimed(String area, String movement, Way way) {
         return new LimbSign(
                 "aimed-path",
                 "true",
                 (body, side) -> aim(new LimbState(body, area, side), movement),
                 List.of(
-                        measured("strays from the line by at most", "cm", "stray"),
-                        measured("takes", "s", "seconds"),
-                        measured("with eyes shut ends beside the mark by", "cm", "blind")),
-                CoordinationSigns::path,
+                        measured("strays sideways by at most", "cm", "stray"),
+                        measured("moves for", "s", "seconds"),
+                        measured("with eyes shut ends away from the mark by", "cm", "blind." + area)),
+                numbers -> path(numbers, way),
                 (body, side) -> paths(new LimbState(body, area, side), movement),
                 side -> Set.of(Attention.limb(area, side)));
     }
@@ -115,8 +118,8 @@ final class CoordinationSigns {
         return List.copyOf(found);
     }
 
-    /** Sideways straying on the way, which grows towards the target. */
-    private static List<Appearance.Curve> path(LimbNumbers numbers) {
+    /** Sideways straying on the way, which grows towards the target, and how high the limb is held. */
+    private static List<Appearance.Curve> path(LimbNumbers numbers, Way way) {
         double stray = numbers.of("stray");
         double seconds = numbers.of("seconds");
         return List.of(
@@ -128,7 +131,14 @@ final class CoordinationSigns {
                     double along = Math.min(1, t / seconds);
                     double past = numbers.of("past") * LimbNumbers.bump(t, seconds + 0.12, 0.16);
                     return 100 * numbers.of("reach") * along * along * (3 - 2 * along) + past;
-                }));
+                }),
+                LimbNumbers.curve(way.lifted(), "cm", 20, 150, t -> way.high() * held(numbers, t)));
+    }
+
+    /** The share of the height that is held; what cannot be held is lifted twice a little and falls back. */
+    private static double held(LimbNumbers numbers, double t) {
+        double tried = LimbNumbers.bump(t, 0.7, 0.25) + 0.7 * LimbNumbers.bump(t, 1.9, 0.25);
+        return numbers.of("held") + numbers.of("tried") * tried;
     }
 
     private static List<Appearance.Curve> taps(LimbNumbers numbers, Beat beat) {

@@ -40,7 +40,8 @@ final class FaceFeelingReader implements SignReader {
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         double passed = body.conduction(path(body, manoeuvre, probe));
         String words = body.physiology().saying("face-" + manoeuvre.part(), passed);
-        return new Appearance("face-touch", List.of(), List.of(), words);
+        Appearance.Measure rated = FeelingReader.rated(body, FeelingReader.RATED, passed);
+        return new Appearance("face-touch", List.of(), List.of(rated), words);
     }
 
     @Override

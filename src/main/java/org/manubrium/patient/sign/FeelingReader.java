@@ -11,6 +11,9 @@ import org.manubrium.patient.Finding;
 
 /** Feeling at one point of the skin or one joint: what still passes from there to the cortex. */
 final class FeelingReader implements SignReader {
+    /** What the patient is asked for beside the words. */
+    static final String RATED = "the patient puts it at";
+
     private final Examination examination;
 
     FeelingReader(Examination examination) {
@@ -36,8 +39,21 @@ final class FeelingReader implements SignReader {
 
     @Override
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
-        String words = body.physiology().saying(manoeuvre.part(), passed(body, manoeuvre, probe));
-        return new Appearance("skin-touch", List.of(), List.of(), words);
+        double passed = passed(body, manoeuvre, probe);
+        String words = body.physiology().saying(manoeuvre.part(), passed);
+        String label = manoeuvre.part().equals("joint-position") ? "surely told" : RATED;
+        return new Appearance("skin-touch", List.of(), List.of(rated(body, label, passed)), words);
+    }
+
+    /** The number of ten that the patient gives it, which goes with the words. */
+    static Appearance.Measure rated(Body body, String label, double passed) {
+        double told = Math.rint(10 * passed);
+        if (passed >= body.physiology().constant("feeling.same-from")) {
+            told = 10;
+        } else if (passed < body.physiology().constant("feeling.guessed-below")) {
+            told = 0;
+        }
+        return new Appearance.Measure(label, told, "of 10");
     }
 
     @Override

@@ -31,6 +31,12 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
         return number("sound." + sound + "." + stethoscope.place());
     }
 
+    /** Whether both its sounds fall into a clip of so many milliseconds; half a beat would be heard as another rhythm. */
+    boolean within(double clip) {
+        ValveSounds valves = new ValveSounds(heart());
+        return start >= 0 && start + Math.max(valves.aorticAt(), valves.pulmonaryAt()) < clip;
+    }
+
     void write(HeartClip.Samples into) {
         thumps(into.thumps());
         ExtraSounds extra = new ExtraSounds(heart());

@@ -14,12 +14,29 @@ import org.manubrium.patient.heart.Stethoscope;
  * healthy first sound at the apex.
  *
  * @param breath how far the patient has breathed in at a moment, 0..1
+ * @param later by how many seconds the beats come later than the heart's own
  */
-record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator breath) {
+record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator breath, double later) {
     static final double FINE_MS = 5;
     static final double COARSE_MS = 10;
 
     private static final double GOLDEN = 0.6180339887498949;
+
+    HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator breath) {
+        this(stethoscope, seconds, breath, 0);
+    }
+
+    /** The same heart, its beats moved so that the clip ends where a beat ends. */
+    HeartClip untilABeatEnds() {
+        double next =
+                starts().stream().filter(start -> start >= seconds).findFirst().orElseThrow();
+        return new HeartClip(stethoscope, seconds, breath, later + seconds - next);
+    }
+
+    /** The same heart, its beats moved so that the clip begins with a first sound. */
+    HeartClip fromAFirstSound() {
+        return new HeartClip(stethoscope, seconds, breath, later + FINE_MS / 1000 - starts().get(1));
+    }
 
     /** The samples of one clip, or of several on end. */
     @SuppressWarnings("ArrayRecordComponent") // filled sample by sample, then read once; never compared
@@ -88,7 +105,10 @@ record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator br
                     stethoscope.position(),
                     stethoscope.heldOut());
             double next = (starts.get(i + 1) - starts.get(i)) * 1000;
-            new HeartBeat(now, starts.get(i) * 1000, next, i * GOLDEN % 1).write(into);
+            HeartBeat beat = new HeartBeat(now, starts.get(i) * 1000, next, i * GOLDEN % 1);
+            if (beat.within(seconds * 1000)) {
+                beat.write(into);
+            }
         }
         return into;
     }
@@ -98,7 +118,7 @@ record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator br
         Heart heart = stethoscope.heart();
         double lead = heart.number("upstroke.after") / 1000;
         return Beats.of(heart.body(), heart.rate(), seconds + 1).upstrokes().stream()
-                .map(upstroke -> upstroke - lead)
+                .map(upstroke -> upstroke - lead + later)
                 .toList();
     }
 

@@ -95,8 +95,11 @@ final class MurmurResponseReader extends HeartReader {
         Stethoscope before = new Stethoscope(heart.under(before(body, manoeuvre)), place, piece, "lying-45", true);
         Stethoscope during = under(before, breathesIn ? Load.REST : during(body, manoeuvre));
         HeartClip.Samples samples = new HeartClip(before, HALF_SECONDS, t -> 0)
+                .untilABeatEnds()
                 .samples()
-                .then(new HeartClip(during, HALF_SECONDS, t -> breathesIn ? 1 : 0).samples());
+                .then(new HeartClip(during, HALF_SECONDS, t -> breathesIn ? 1 : 0)
+                        .fromAFirstSound()
+                        .samples());
         return sound(
                 before,
                 HeartClip.breath(2 * HALF_SECONDS, t -> breathesIn && t >= HALF_SECONDS ? 1 : 0),

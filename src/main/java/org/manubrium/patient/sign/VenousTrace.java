@@ -50,8 +50,14 @@ record VenousTrace(Body body, double angle, double seconds, double stepMs, Doubl
         VenousColumn column = VenousColumn.of(body);
         return List.of(
                 new Appearance.Measure("head of the bed", angle, "degrees"),
-                new Appearance.Measure("clavicle", tenth(column.clavicle(angle)), "cm above the sternal angle"),
-                new Appearance.Measure("jaw", tenth(column.jaw(angle)), "cm above the sternal angle"));
+                level("clavicle", tenth(column.clavicle(angle))),
+                level("jaw", tenth(column.jaw(angle))));
+    }
+
+    /** Whether a place lies above or below the sternal angle is told by how the bed stands, not by the patient. */
+    private static Appearance.Measure level(String place, double centimetres) {
+        String way = centimetres < 0 ? "below" : "above";
+        return new Appearance.Measure(place, Math.abs(centimetres), "cm " + way + " the sternal angle");
     }
 
     private static double tenth(double centimetres) {
