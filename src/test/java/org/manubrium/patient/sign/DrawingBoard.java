@@ -32,14 +32,15 @@ final class DrawingBoard implements AutoCloseable {
             """;
     /** As the page of the bedside draws, which brings the drawings of some systems when they are first wanted. */
     private static final String AT_THE_BEDSIDE = """
-            const [manoeuvre, probes] = arguments;
+            const [manoeuvre, probes, fresh] = arguments;
             const done = arguments[arguments.length - 1];
             document.getElementById("board")?.remove();
             const board = document.createElement("div");
             board.id = "board";
             document.body.append(board);
             import("/static/signs/index.js").then(({ showSign }) => {
-              showSign(board, { manoeuvre: JSON.parse(manoeuvre), probes: JSON.parse(probes) });
+              const given = JSON.parse(probes);
+              showSign(board, { manoeuvre: JSON.parse(manoeuvre), probes: given, fresh: fresh ? given.at(-1) : undefined });
               const said = () => board.querySelector(":scope > .heard");
               const wait = () => (said() ? done(said().textContent) : requestAnimationFrame(wait));
               wait();
@@ -68,6 +69,17 @@ final class DrawingBoard implements AutoCloseable {
 
     DrawingBoard() {
         chromium.driver().get(server.address("/sign-in").toString());
+    }
+
+    /** A page of somebody who wants less motion, or does not mind it. */
+    static DrawingBoard wantingMotion(String wish) {
+        DrawingBoard board = new DrawingBoard();
+        board.chromium
+                .driver()
+                .executeCdpCommand(
+                        "Emulation.setEmulatedMedia",
+                        Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", wish))));
+        return board;
     }
 
     static List<Manoeuvre> manoeuvres() {
@@ -141,11 +153,22 @@ final class DrawingBoard implements AutoCloseable {
                         "shown", patient.show(text, technique)))
                 .toList();
         Manoeuvre drawn = Bedside.manoeuvre(manoeuvre);
-        return shown(manoeuvre, Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system()), probes);
+        return shown(
+                manoeuvre, Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system()), probes, false);
     }
 
     /** Draws every item of a manoeuvre as the page of the bedside does, its places with their names; returns the sentence. */
     String showAll(Bedside patient, Manoeuvre drawn) {
+        return showAll(patient, drawn, false);
+    }
+
+    /** The same as it was just done, when what moves begins to move; it stays on the page when the next one is drawn. */
+    void keepFresh(Bedside patient, Manoeuvre drawn) {
+        showAll(patient, drawn, true);
+        read("board.id = ''; board.className = 'kept'; board.dataset.of = '" + drawn.id() + "'; return true");
+    }
+
+    private String showAll(Bedside patient, Manoeuvre drawn, boolean fresh) {
         List<Map<String, Object>> probes = Examination.items(drawn).stream()
                 .map(item -> Map.<String, Object>of(
                         "side", item.side().word(),
@@ -158,11 +181,12 @@ final class DrawingBoard implements AutoCloseable {
         return shown(
                 drawn.id(),
                 Map.of("id", drawn.id(), "name", drawn.name(), "system", drawn.system(), "places", places),
-                probes);
+                probes,
+                fresh);
     }
 
-    private String shown(String manoeuvre, Map<String, Object> named, List<Map<String, Object>> probes) {
-        String said = String.valueOf(run(AT_THE_BEDSIDE, json(named), json(probes)));
+    private String shown(String manoeuvre, Map<String, Object> named, List<Map<String, Object>> probes, boolean fresh) {
+        String said = String.valueOf(run(AT_THE_BEDSIDE, json(named), json(probes), fresh));
         if (said.startsWith("!")) {
             throw new AssertionError(manoeuvre + " " + said);
         }

@@ -14,7 +14,7 @@ class EverySignDrawnTest {
     private static final Bedside HEALTHY = Bedside.healthy(45);
 
     /** One manoeuvre of each kind of sign in each system. */
-    private static Iterable<Manoeuvre> kinds() {
+    static Iterable<Manoeuvre> kinds() {
         Map<String, Manoeuvre> kinds = new LinkedHashMap<>();
         for (Manoeuvre manoeuvre : Bedside.REFERENCE.examination().manoeuvres()) {
             String first = Examination.items(manoeuvre).get(0).toString();

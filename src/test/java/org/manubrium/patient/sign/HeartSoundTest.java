@@ -171,6 +171,27 @@ class HeartSoundTest {
     }
 
     /** From the tallest thump of the second half of a beat to the next one, ms. */
+    /** Common practice, no source: each first sound has its second, and the rhythm runs on when the patient starts to grip. */
+    @Test
+    void noBeatIsCutWhereTheClipTurnsToGripping() {
+        List<Double> thumps = Bedside.healthy(50).curve("murmur-on-gripping", "thumps", Map.of());
+        List<Double> heard = new ArrayList<>();
+        for (int i = 0; i < thumps.size(); i++) {
+            double at = i * HeartClip.FINE_MS;
+            if (thumps.get(i) > 0.05 && (heard.isEmpty() || at - heard.get(heard.size() - 1) > 110)) {
+                heard.add(at);
+            }
+        }
+
+        assertThat(heard.size() % 2).isZero();
+        for (int beat = 0; beat + 3 < heard.size(); beat += 2) {
+            double systole = heard.get(beat + 1) - heard.get(beat);
+            double whole = heard.get(beat + 2) - heard.get(beat);
+            assertThat(systole).as("at %s ms", heard.get(beat)).isBetween(220.0, 400.0);
+            assertThat(whole).as("at %s ms", heard.get(beat)).isBetween(500.0, 1100.0);
+        }
+    }
+
     private static double gap(List<Double> thumps) {
         int first = 0;
         while (thumps.get(first) < 0.3) {

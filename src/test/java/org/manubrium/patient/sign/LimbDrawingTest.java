@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -374,6 +375,25 @@ class LimbDrawingTest {
 
         assertThat(number(twos.formatted(0))).isEqualTo(7);
         assertThat(number(twos.formatted(1))).isEqualTo(2);
+    }
+
+    /** What cannot be lifted is no slowness: it lies, and never gets to the line on which it should go. From memory. */
+    @Test
+    void aParalysedArmLiesOnTheLapAndDropsBack() {
+        Bedside patient = healthy().lesion("spinal cord C5 left half", 1, "6 weeks");
+        String said = board.draw(patient, "finger-nose");
+        String hands =
+                "return [...board.querySelectorAll('.act')[%d].querySelectorAll('.aimed > g > path.skin:last-child')]"
+                        + ".map((one) => Number(one.getAttribute('transform').split(' ')[1].replace(')', ''))).join(' ')";
+
+        assertThat(said).contains("right: hand above the lap by 54 cm all along", "left: lies on the lap");
+        assertThat(said).contains("it drops back and does not get to the line; goes 0 % of the way");
+        assertThat(numbers(hands.formatted(0))).allSatisfy(y -> assertThat(y).isLessThan(140));
+        assertThat(numbers(hands.formatted(1))).allSatisfy(y -> assertThat(y).isGreaterThan(200));
+    }
+
+    private static List<Double> numbers(String script) {
+        return Stream.of(board.text(script).split(" ")).map(Double::valueOf).toList();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.manubrium.patient.sign;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -174,6 +175,21 @@ class SightSignsTest {
                     assertThat(letters.value()).isCloseTo(-lines.amount(), within(0.011));
                 }
             }
+        }
+
+        /** A letter of the chart counts 0.02 logMAR (common practice), so that no reading has more than two places. */
+        @Test
+        void aReadingInLettersHasTwoPlacesAtMost() {
+            int compared = 0;
+            for (int hundredths = 0; hundredths < 100; hundredths += 2) {
+                Bedside patient = HEALTHY.lesion("optic nerve right", hundredths / 100.0, "1 year");
+                if (patient.sign("acuity-logmar:right").finding() instanceof Finding.Measured letters) {
+                    assertThat(new BigDecimal(String.valueOf(letters.value())).scale())
+                            .isLessThanOrEqualTo(2);
+                    compared++;
+                }
+            }
+            assertThat(compared).isGreaterThan(20);
         }
 
         @Test
