@@ -33,7 +33,7 @@ function line(row, letters, y, high, named) {
   return svg("g", {},
     ...letters.map(({ text, known }, index) => svg("text", { class: "letter", fill: known ? BLACK : CARD, stroke: known ? "none" : GREY, x: from + index * (wide + gap), y, "font-size": high * 1.35, "text-anchor": "middle" }, text)),
     svg("path", { class: "letter-line", d: letters.map(({ known }, index) => (known ? `M${from + index * (wide + gap) - wide / 2} ${y + 2.5}h${wide}` : "")).join("") || "M0 0" }),
-    svg("text", { class: "tick", x: 112, y, "text-anchor": "end" }, named));
+    svg("text", { class: "tick", x: 119, y, "text-anchor": "end" }, named));
 }
 
 function chart(rows) {
@@ -42,7 +42,7 @@ function chart(rows) {
     y += high + 8;
     return line(row, letters, y, high, named);
   });
-  return picture([-116, 0, 232, y + 10], 1.4, svg("rect", { class: "chart-card", x: -115, y: 1, width: 230, height: y + 8 }), ...drawn);
+  return picture([-122, 0, 244, y + 10], 1.35, svg("rect", { class: "chart-card", x: -121, y: 1, width: 242, height: y + 8 }), ...drawn);
 }
 
 const pips = ({ label, amount, unit }) => el("tr", {}, el("th", { scope: "row" }, label), el("td", {}, el("span", { class: "pips" }, "●".repeat(amount), "○".repeat(Math.max(0, ofHow({ unit }) - amount)))), el("td", {}, `${amount} ${unit}`));

@@ -18,8 +18,8 @@ const edge = (y, text) => [svg("path", { class: "mark", d: `M22 ${y}H110` }), sv
 const pair = (from, to, names) =>
   frame(250, 210, svg("path", { class: "outline", d: "M24 2V208M108 2V208" }), ...edge(24 + from * SCALE, names[0]), ...edge(24 + to * SCALE, names[1]), ruler({ at: 122, across: 24 + from * SCALE, mm: 70 - from, scale: SCALE, down: true }));
 
-function beside(host, probes, drawing) {
-  host.append(el("div", { class: "marks-row" }, ...latestBySide(probes).map((probe) => el("div", {}, heading(probe), drawing(probe)))), onAPartner());
+function beside(host, probes, drawing, key = "") {
+  host.append(el("div", { class: "marks-row" }, ...latestBySide(probes).map((probe) => el("div", {}, heading(probe), drawing(probe)))), key ? el("p", { class: "quiet" }, key) : "", onAPartner());
   return latestBySide(probes).map((probe) => [sideText(probe.side), measuresOf(probe).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ")].filter(Boolean).join(": ")).join(". ") + ".";
 }
 
@@ -44,10 +44,12 @@ function gap(probe) {
   const [{ amount }] = measuresOf(probe);
   const way = probe.side === "right" ? -1 : 1;
   const scale = 4;
-  const muscle = 100 + way * 72;
+  const muscle = 120 + way * 72;
   const wall = muscle - way * amount * scale;
   const finger = muscle - way * (amount * scale) / 2;
-  return frame(200, 130,
+  const word = (x, text) => svg("text", { class: "tick", x, y: 142, "text-anchor": "middle" }, text);
+  return frame(240, 150,
+    word(Math.min(Math.max(wall - way * 35, 30), 210), "windpipe"), word(Math.min(Math.max(muscle + way * 10, 44), 196), "neck muscle"),
     svg("path", { class: "skin", d: `M${wall} 4V100H${wall - way * 70}V4Z` }),
     svg("path", { class: "grid", d: [18, 34, 50, 66, 82].map((y) => `M${wall} ${y}H${wall - way * 70}`).join("") }),
     svg("path", { class: "skin", d: `M${muscle} 4L${muscle - way * 4} 100H${muscle + way * 22}V4Z` }),
@@ -57,4 +59,4 @@ function gap(probe) {
 
 export const neckLength = (host, { probes }) => beside(host, probes, necks);
 export const diaphragmMarks = (host, { probes }) => beside(host, probes, lungEdges);
-export const windpipeGap = (host, { probes }) => beside(host, probes, gap);
+export const windpipeGap = (host, { probes }) => beside(host, probes, gap, "Above the breast bone, one fingertip in the gap between the windpipe and the neck muscle; the line is the gap.");

@@ -43,7 +43,7 @@ export const jointFeel = sideBySide(feel, { felt: true });
 
 const drawsBack = (probe) => {
   const [mm] = amounts(probe);
-  return picture(220, 60, line("M20 40H200", "grid"), ruler({ at: 20, across: 40, mm: 60, scale: 2.6 }), line(`M20 24H${20 + mm * 2.6}`, "mark"), svg("circle", { class: "dot", cx: 20 + mm * 2.6, cy: 24, r: 5 }));
+  return picture(220, 70, line("M20 40H200", "grid"), ruler({ at: 20, across: 40, mm: 60, scale: 2.6 }), line(`M20 24H${20 + mm * 2.6}`, "mark"), svg("circle", { class: "dot", cx: 20 + mm * 2.6, cy: 24, r: 5 }));
 };
 
 export const pressed = sideBySide(drawsBack, { felt: true, key: "How far the part draws back when it is pressed, and what the patient says. Watch the face." });

@@ -8,8 +8,11 @@ const isMoment = ({ unit }) => unit === "s";
 export const moments = (probe) =>
   measuresOf(probe).filter(isMoment).map(({ label, amount }) => ({ ms: amount * 1000, text: label.replace(/ (from|at)$/, "") }));
 
-export const throughout = (probe) =>
-  measuresOf(probe).filter((measure) => !isMoment(measure)).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ");
+/** What lies less than nothing above a mark lies below it. */
+const heightText = ({ label, amount, unit }) =>
+  amount < 0 && unit.includes(" above ") ? `${label} ${amountText(-amount)} ${unit.replace(" above ", " below ")}` : `${label} ${amountText(amount)} ${unit}`;
+
+export const throughout = (probe) => measuresOf(probe).filter((measure) => !isMoment(measure)).map(heightText).join("; ");
 
 /** What is being done at a time. */
 export const nowDone = (all, ms) => all.filter((moment) => moment.ms <= ms).at(-1)?.text ?? "";

@@ -9,7 +9,7 @@ import { Trace } from "./trace.js";
 /** Every curve of that name, or the first one, of the last probe of each side. */
 export const seriesOf = (probes, pick = (curves) => curves[0]) =>
   latestBySide(probes)
-    .map((probe) => ({ side: probe.side, name: sideText(probe.side) || "trace", curve: pick(curvesOf(probe)) }))
+    .map((probe) => ({ side: probe.side, name: sideText(probe.side), curve: pick(curvesOf(probe)) }))
     .filter(({ curve }) => curve);
 
 /**

@@ -21,10 +21,15 @@ const COLLAR_BONE = "M40 8C42 20 46 34 54 50";
 
 const at = ([along, across]) => `${(along * CM).toFixed(1)} ${(across * CM).toFixed(1)}`;
 
-function ruler() {
+/** Nearly upright the face would lie on the ruler, and the head above the picture. */
+const STEEP = 55;
+const besideOf = (angle) => (angle > STEEP ? 96 : 22);
+const viewOf = (angle) => (angle > STEEP ? "-40 -64 440 364" : "0 0 400 300");
+
+function ruler(aside) {
   const ticks = Array.from({ length: RULER_CM + 1 }, (_, cm) => svg("path", { class: "gauge", d: `M0 ${-cm * CM}H${cm % 5 ? -5 : -10}` }));
   const numbers = [0, 5, 10, 15].map((cm) => svg("text", { class: "tick", x: -14, y: -cm * CM + 4, "text-anchor": "end" }, cm));
-  return svg("g", { transform: `translate(${STERNAL[0] - 22} ${STERNAL[1]})` }, svg("path", { class: "gauge", d: `M0 0V${-RULER_CM * CM}` }), ...ticks, ...numbers,
+  return svg("g", { transform: `translate(${STERNAL[0] - aside} ${STERNAL[1]})` }, svg("path", { class: "gauge", d: `M0 0V${-RULER_CM * CM}` }), ...ticks, ...numbers,
     svg("text", { class: "tick", x: -4, y: -RULER_CM * CM - 8, "text-anchor": "middle" }, "cm"));
 }
 
@@ -33,13 +38,14 @@ export const heightOf = ([along, across], angle) => along * Math.sin(angle * RAD
 
 export class NeckFigure {
   constructor(angle) {
+    this.aside = besideOf(angle);
     this.ends = [heightOf(FOOT, angle), heightOf(JAW, angle)];
     this.vein = svg("path", { class: "vein" });
     this.level = svg("path", { class: "stop-watch", d: "" });
     const person = [["furniture", "M-84 93H300"], ["skin", PROFILE], ["feature", FEATURES]].map(([name, d]) => svg("path", { class: name, d }));
-    this.node = svg("svg", { class: "neck", viewBox: "0 0 400 300", width: 400, height: 300, "aria-hidden": "true" },
+    this.node = svg("svg", { class: "neck", viewBox: viewOf(angle), width: 400, height: 300, "aria-hidden": "true" },
       svg("g", { transform: `translate(${STERNAL.join(" ")}) rotate(${-angle})` }, ...person, this.vein, svg("path", { class: "bone", d: COLLAR_BONE })),
-      svg("circle", { class: "dot", cx: STERNAL[0], cy: STERNAL[1], r: 4 }), ruler(), this.level,
+      svg("circle", { class: "dot", cx: STERNAL[0], cy: STERNAL[1], r: 4 }), ruler(this.aside), this.level,
       svg("text", { class: "tick", x: 4, y: STERNAL[1] + 20 }, "sternal angle"));
   }
 
@@ -53,6 +59,6 @@ export class NeckFigure {
 
   /** Lays a level across from the ruler at a height in centimetres. */
   measure(cm) {
-    this.level.setAttribute("d", `M${STERNAL[0] - 22} ${STERNAL[1] - cm * CM}H380`);
+    this.level.setAttribute("d", `M${STERNAL[0] - this.aside} ${STERNAL[1] - cm * CM}H380`);
   }
 }

@@ -6,6 +6,9 @@ import { el, put } from "../bedside/dom.js";
 import { amountText, latest, measuresOf, sideText } from "./latest.js";
 import { onAPartner } from "./partner.js";
 
+/** A list of more places than this is folded away below the map. */
+const MANY = 4;
+
 /** The amounts of a probe and the patient's words, as one phrase. */
 export const phrase = (probe) =>
   [...measuresOf(probe).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`.trim()), probe.shown.words && `“${probe.shown.words}”`].filter(Boolean).join("; ");
@@ -32,7 +35,9 @@ export function pointBoard(host, { manoeuvre, probes, fresh }, { map, figure, fe
   const rows = tried.map((probe) =>
     el("tr", {}, el("th", { scope: "row" }, titleOf(manoeuvre, probe)), el("td", {}, phrase(probe)),
       el("td", {}, el("button", { type: "button", "aria-label": `Show ${titleOf(manoeuvre, probe)}`, onclick: () => (show(probe), announce(sentence(`${titleOf(manoeuvre, probe)}: ${phrase(probe)}`))) }, "Show"))));
-  host.append(el("div", { class: "stage point-stage" }, mapBox, figureBox), el("table", { class: "touched points" }, el("tbody", {}, ...rows)), felt ? onAPartner() : "");
+  const list = el("table", { class: "touched points" }, el("tbody", {}, ...rows));
+  const folded = rows.length > MANY ? el("details", {}, el("summary", {}, `Every place that was tried (${rows.length})`), list) : list;
+  host.append(el("div", { class: "stage point-stage" }, mapBox, figureBox), folded, felt ? onAPartner() : "");
   const last = fresh ?? probes.at(-1);
   show(last);
   return sentence(`${titleOf(manoeuvre, last)}: ${phrase(last)}`);

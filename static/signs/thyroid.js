@@ -28,7 +28,7 @@ export function neckSwallow(host, { probes, fresh, still }) {
   const figure = sideNeck(measuresOf(last)[0].amount);
   moving(host, {
     figure: { node: figure.node, show: (side, ms) => figure.draw(heightAt(larynx, ms), heightAt(full, ms)) },
-    traces: [{ series: seriesOf([last]), low: 0, high: 22, title: "The larynx rises" }, { series: [{ side: "left", name: "fullness", curve: full }], low: 0, high: 22, short: true, title: "What stands out below it rises" }],
+    traces: [{ series: seriesOf([last]), low: 0, high: 22, title: "The larynx rises" }, { series: [{ side: "left", name: "", curve: full }], low: 0, high: 22, short: true, title: "What stands out below it rises" }],
     from: "the word “swallow”", fresh, still, again: "Watch a swallow again",
   });
   return `${phrase(last)}; ${[larynx, full].map((curve) => `${curve.name}: ${amountText(peak(curve).height)} ${curve.unit}`).join(", ")}.`;

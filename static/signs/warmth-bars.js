@@ -5,17 +5,18 @@ import { amountText, measuresOf } from "./latest.js";
 import { label, line, picture, sideBySide } from "./side-by-side.js";
 
 const GAP = 84;
+const LEFT = 56;
 
 /** A column for each measure, on one scale for every patient. */
 const columns = (from, to, step) => (probe) => {
   const measures = measuresOf(probe);
   const y = (amount) => 150 - ((Math.min(Math.max(amount, from), to) - from) / (to - from)) * 130;
   const ticks = Array.from({ length: Math.round((to - from) / step) + 1 }, (_, index) => from + index * step);
-  const width = 50 + measures.length * GAP;
+  const width = LEFT + 6 + measures.length * GAP;
   return picture(width, 196,
     ...ticks.flatMap((at) => [line(`M34 ${y(at)}H${width - 4}`, "grid"), label(30, y(at) + 4, at, "end")]),
     ...measures.flatMap(({ label: name, amount, unit }, index) => {
-      const x = 44 + index * GAP;
+      const x = LEFT + index * GAP;
       return [svg("rect", { class: "column", x, y: y(amount), width: 34, height: Math.max(1, 150 - y(amount)) }), label(x + 17, y(amount) - 4, `${amountText(amount)} ${unit}`), ...wrapped(name).map((part, row) => label(x + 17, 166 + row * 14, part))];
     }));
 };

@@ -61,7 +61,7 @@ export function sway(host, { probes, fresh, still }) {
   const [openRight, openFront, shutRight, shutFront] = curvesOf(last);
   const end = lengthMs(openRight);
   const pair = (open, shut) => [{ name: "open", side: "right", curve: open }, { name: "shut", side: "left", curve: shut }];
-  const traces = [["Sway to the right: eyes open solid, shut dashed", pair(openRight, shutRight)], ["Sway to the front", pair(openFront, shutFront)]]
+  const traces = [["Sway to the right", pair(openRight, shutRight)], ["Sway to the front", pair(openFront, shutFront)]]
     .map(([title, series]) => ({ title, series, low: -20, high: 20, short: true }));
   acted(host, { probes: [last], make: swaying, end, stills: still ? [6000, 13000, end] : [end], traces, fresh, still });
   const range = (curve) => `${amountText(-lowest(curve))} cm one way and ${amountText(highest(curve))} cm the other`;

@@ -60,8 +60,8 @@ function touched(sides, felt, title) {
     const way = side === "right" ? -1 : 1;
     return [flesh(9, [[70 + way * 24, 66], [70 + way * 30, 96], [70 + way * 46, 112]]), svg("circle", { class: "skin", cx: 70 + way * 48, cy: 114, r: 7 }), svg("circle", { class: "touch", cx: 70 + way * 48, cy: 114, r: 12, visibility: sides.includes(side) ? "visible" : "hidden" })];
   };
-  return picture(150, 176, "touched", text(70, 12, title), svg("path", { class: "skin", d: "M44 66Q70 52 96 66L90 140H50Z" }), svg("g", { transform: "translate(70 54)" }, headOn(1.1), eyes(false, 1.1)), ...hand("right"), ...hand("left"),
-    text(70, 162, felt, "middle", "trace-name answer"), text(4, 136, "right", "start"), text(136, 136, "left", "end"));
+  return picture(150, 180, "touched", text(70, 12, title), svg("path", { class: "skin", d: "M44 66Q70 52 96 66L90 140H50Z" }), svg("g", { transform: "translate(70 54)" }, headOn(1.1), eyes(false, 1.1)), ...hand("right"), ...hand("left"),
+    text(70, 170, felt, "middle", "trace-name answer"), text(2, 146, "right", "start"), text(142, 146, "left", "end"));
 }
 
 const saying = (right, left) => (right && left ? "“both”" : right ? "“right”" : left ? "“left”" : "(says nothing)");
@@ -93,12 +93,12 @@ function upTheTrunk(probe) {
   const y = (at) => FOOT_Y - at * TRUNK_PX;
   const steps = Array.from({ length: 20 }, (_, index) => index * 3);
   const x = 110 + way * 24;
-  return picture(330, 266, "trunk-pins", svg("path", { class: "outline", d: `M44 ${y(60)}C38 ${y(40)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M172 ${y(60)}C182 ${y(40)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
+  return picture(364, 270, "trunk-pins", svg("path", { class: "outline", d: `M44 ${y(60)}C38 ${y(40)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M172 ${y(60)}C182 ${y(40)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
     svg("path", { class: "outline", d: `M60 ${y(-2)}Q110 ${y(-10)} 160 ${y(-2)}M110 ${y(14) - 5}v10M110 ${y(32)}q-20 4 -34 24M110 ${y(32)}q20 4 34 24M110 ${y(52)}V${y(32)}` }),
     ...[76, 144].map((nx) => svg("circle", { class: "outline", cx: nx, cy: y(42), r: 4 })),
     ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 184, y: y(at) + 4 }, `${at} cm ${name}`)),
     ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + 9} ${y(at)}h${at >= cm ? 12 : 4}` }))),
-    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(110, 262, "long dash: as sharp as on the cheek"));
+    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(150, 266, "long dash: as sharp as on the cheek; short: less"));
 }
 
 export function trunkLine(host, { probes }) {

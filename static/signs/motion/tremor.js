@@ -20,7 +20,7 @@ const SCENES = {
 };
 const sceneOf = (id) => (id.includes("rest") ? SCENES.rest : id.includes("target") ? SCENES.target : SCENES.held);
 
-const scaleOf = (x, y) => svg("g", {}, svg("path", { class: "gauge", d: [-20, -10, 0, 10, 20].map((mm) => `M${x} ${y + mm * MM}h${mm % 20 ? 6 : 10}`).join("") }), svg("text", { class: "tick", x: x + 10, y: y + 20 * MM + 14, "text-anchor": "end" }, "mm × 2"));
+const scaleOf = (x, y) => svg("g", {}, svg("path", { class: "gauge", d: [-20, -10, 0, 10, 20].map((mm) => `M${x} ${y + mm * MM}h${mm % 20 ? 6 : 10}`).join("") }), svg("text", { class: "tick", x: x - 4, y: y - 20 * MM + 4, "text-anchor": "end" }, "20 mm"), svg("text", { class: "tick", x: x - 4, y: y + 20 * MM + 4, "text-anchor": "end" }, "20"));
 
 function shaking(scene) {
   return (probe) => {
@@ -56,12 +56,12 @@ export const upward = (samples) => samples.filter((mm, index) => index && sample
 
 function copying(probe) {
   const [other, own] = curvesOf(probe);
-  const hands = [[other, 46, "other hand, beats time"], [own, 136, `${probe.side} hand`]].map(([curve, y, name]) => {
+  const hands = [[other, 50, "other hand, beats time"], [own, 150, `${probe.side} hand`]].map(([curve, y, name]) => {
     const hand = svg("path", { class: "skin", d: POINTING });
-    return { y, curve, hand, node: svg("g", {}, flesh(18, [[0, y], [78, y]]), hand, svg("text", { class: "tick", x: 4, y: y - 24 }, name)) };
+    return { y, curve, hand, node: svg("g", {}, flesh(18, [[0, y], [78, y]]), hand, svg("text", { class: "tick", x: 4, y: y - 34 }, name)) };
   });
   const show = (ms) => hands.forEach(({ hand, curve, y }) => hand.setAttribute("transform", at(78, y - heightAt(curve, ms) * 1.2)));
-  return { node: picture(200, 184, "shaking", ...hands.map(({ node }) => node)), show };
+  return { node: picture(200, 194, "shaking", ...hands.map(({ node }) => node)), show };
 }
 
 export function tremorCopying(host, { probes, fresh, still }) {

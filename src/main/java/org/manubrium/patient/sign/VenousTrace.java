@@ -12,6 +12,7 @@ import org.manubrium.patient.Body;
  * @param shift by how many centimetres something moves the column's mean at each moment
  */
 record VenousTrace(Body body, double angle, double seconds, double stepMs, DoubleUnaryOperator shift) {
+    private static final String ABOVE = "cm above the sternal angle";
 
     Appearance.Curve column() {
         VenousColumn column = VenousColumn.of(body);
@@ -50,14 +51,8 @@ record VenousTrace(Body body, double angle, double seconds, double stepMs, Doubl
         VenousColumn column = VenousColumn.of(body);
         return List.of(
                 new Appearance.Measure("head of the bed", angle, "degrees"),
-                level("clavicle", tenth(column.clavicle(angle))),
-                level("jaw", tenth(column.jaw(angle))));
-    }
-
-    /** Whether a place lies above or below the sternal angle is told by how the bed stands, not by the patient. */
-    private static Appearance.Measure level(String place, double centimetres) {
-        String way = centimetres < 0 ? "below" : "above";
-        return new Appearance.Measure(place, Math.abs(centimetres), "cm " + way + " the sternal angle");
+                new Appearance.Measure("clavicle", tenth(column.clavicle(angle)), ABOVE),
+                new Appearance.Measure("jaw", tenth(column.jaw(angle)), ABOVE));
     }
 
     private static double tenth(double centimetres) {

@@ -42,6 +42,18 @@ class MeasuredDrawingTest {
         board.close();
     }
 
+    @Test
+    void whatLiesLowerThanTheSternalAngleIsSaidToLieBelowIt() {
+        Bedside patient = Bedside.healthy(45).condition("blood-loss", Side.NONE);
+        String said = board.show(patient, "neck-vein-wave", List.of("neck-vein-wave"), Map.of());
+
+        for (String text : List.of(said, board.text("return board.querySelector('.shown-side').textContent"))) {
+            assertThat(text)
+                    .containsPattern("clavicle [0-9.]+ cm below the sternal angle")
+                    .doesNotContain("\u2212", "-");
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"healthy", "underactive-thyroid", "overactive-thyroid"})
     void halfRelaxationMeasuredOnTheTraceIsThatOfTheBody(String condition) {
