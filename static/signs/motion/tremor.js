@@ -56,9 +56,9 @@ export const upward = (samples) => samples.filter((mm, index) => index && sample
 
 function copying(probe) {
   const [other, own] = curvesOf(probe);
-  const hands = [[other, 50, "other hand, beats time"], [own, 150, `${probe.side} hand`]].map(([curve, y, name]) => {
+  const hands = [[other, 40, "other hand, beats time"], [own, 138, `${probe.side} hand`]].map(([curve, y, name]) => {
     const hand = svg("path", { class: "skin", d: POINTING });
-    return { y, curve, hand, node: svg("g", {}, flesh(18, [[0, y], [78, y]]), hand, svg("text", { class: "tick", x: 4, y: y - 34 }, name)) };
+    return { y, curve, hand, node: svg("g", {}, flesh(18, [[0, y], [78, y]]), hand, svg("text", { class: "tick", x: 4, y: y + 34 }, name)) };
   });
   const show = (ms) => hands.forEach(({ hand, curve, y }) => hand.setAttribute("transform", at(78, y - heightAt(curve, ms) * 1.2)));
   return { node: picture(200, 194, "shaking", ...hands.map(({ node }) => node)), show };
