@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.manubrium.anatomy.Side;
 import org.manubrium.anatomy.Site;
 import org.manubrium.appearance.Appearance;
@@ -324,5 +326,16 @@ class LimbCheckTest {
             patient = patient.and("root " + root + " left");
         }
         assertThat(patient.read("gait")).isEqualTo("cannot-walk");
+    }
+
+    /** One numb finger does not lose the hand with the eyes shut, the dorsal columns do (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "median nerve at the wrist left, true",
+        "ulnar nerve at the wrist left, true",
+        "spinal cord C3 posterior, lost-eyes-shut"
+    })
+    void theHandIsLostInTheDarkWithTheWholeArmsPositionSense(String site, String reading) {
+        assertThat(with(site).read("finger-nose:left")).isEqualTo(reading);
     }
 }

@@ -2,8 +2,13 @@ package org.manubrium.patient.sign;
 
 import static org.manubrium.patient.sign.BellySigns.belly;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.manubrium.anatomy.Side;
+import org.manubrium.patient.trunk.Belly;
+import org.manubrium.patient.trunk.Spot;
 
 /** What percussion and a flick find of fluid, and of a full bladder. */
 final class BellyFluid {
@@ -50,6 +55,14 @@ final class BellyFluid {
     private static TrunkSign bladder() {
         return TrunkSign.number("bladder-dullness", "cm", spot -> belly(spot).bladder(), "zero", "bladder.most-cm")
                 .shows("dull above the pubic bone", "cm", spot -> belly(spot).bladder())
+                .along(BellyFluid::emptying)
                 .needs("bladder.litres");
+    }
+
+    /** The pathways that empty the bladder, of both sides. */
+    static List<Strand> emptying(Spot spot) {
+        return Stream.of(Side.LEFT, Side.RIGHT)
+                .flatMap(side -> TendonReflexReader.arcAndControl(spot.body(), Belly.EMPTYING, side).stream())
+                .toList();
     }
 }

@@ -40,6 +40,7 @@ final class BellyLooks {
                         "navel stands out",
                         "mm",
                         spot -> 2.5 * Math.max(0, belly(spot).fluid() - 2) - 4)
+                .along(BellyFluid::emptying)
                 .explained(spot -> switch (shapeOf(spot)) {
                     case "full-flanks" -> List.of("belly.fluid");
                     case "full" -> List.of("belly.gas");

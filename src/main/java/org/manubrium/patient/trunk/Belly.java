@@ -1,13 +1,18 @@
 package org.manubrium.patient.trunk;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.manubrium.anatomy.Side;
 import org.manubrium.patient.Body;
+import org.manubrium.patient.Phase;
 import org.manubrium.patient.lung.LungQuantity;
 import org.manubrium.patient.lung.Lungs;
 
 /** The belly of one body: where fluid, gas and organs bring its borders. Lengths in centimetres, volumes in litres. */
 public record Belly(Body body) {
+    /** The arc by which the bladder empties. */
+    public static final String EMPTYING = "bladder-emptying";
+
     public static final List<String> REGIONS = List.of(
             "right.upper",
             "right.middle",
@@ -79,10 +84,26 @@ public record Belly(Body body) {
         return 0.2 * wall() + constant("belly.flank-per-litre") * fluid();
     }
 
-    /** How far the full bladder rises above the pubic bone, cm. */
+    /** How far the full bladder rises above the pubic bone, cm: what is held back, and what no sacral arc empties. */
     public double bladder() {
-        double over = Math.max(0, of("bladder.litres") - constant("bladder.hidden-litres"));
+        double kept = of("bladder.litres") + constant("bladder.kept-litres") * unemptied();
+        double over = Math.max(0, kept - constant("bladder.hidden-litres"));
         return constant("bladder.cm-per-cube-root-litre") * Math.cbrt(over);
+    }
+
+    /** 0 as long as the arc of one side serves by half, 1 where neither does anything. */
+    private double unemptied() {
+        double better = Stream.of(Side.LEFT, Side.RIGHT)
+                .mapToDouble(this::emptying)
+                .max()
+                .orElse(0);
+        double spare = constant("bladder.spare");
+        return Math.max(0, spare - better) / spare;
+    }
+
+    private double emptying(Side side) {
+        double shocked = body.lost(body.anatomy().control(EMPTYING, side), Phase.SHOCK);
+        return body.conduction(body.anatomy().arc(EMPTYING, side)) * (1 - shocked);
     }
 
     /** How far the lower edge of the liver comes below the costal margin on a full breath in, whether felt or not, cm. */

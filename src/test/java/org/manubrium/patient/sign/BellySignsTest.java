@@ -181,6 +181,23 @@ class BellySignsTest {
         assertThat(with("urinary-retention").amount("bladder-percussion")).isCloseTo(12, within(2.0));
     }
 
+    /** The bladder fills unfelt where both halves of its arc are lost, and in spinal shock (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "cauda equina,                 3 days,  true",
+        "cauda equina S1-S5 left half, 3 days,  false",
+        "conus,                        3 days,  true",
+        "spinal cord T8,               6 hours, true",
+        "spinal cord T8 left half,     6 hours, false",
+        "root S1 left,                 3 days,  false"
+    })
+    void theBladderFillsWhereNoSacralArcEmptiesIt(String site, String onset, boolean full) {
+        Bedside patient = Bedside.healthy(50).lesion(site, 1, onset);
+
+        assertThat(patient.amount("bladder-percussion") > 5).isEqualTo(full);
+        assertThat(patient.sign("bladder-percussion").normal()).contains(!full);
+    }
+
     /** Lesions of S2-S4 on both sides slacken the ring (common practice, no source). */
     @Test
     void theRingIsLaxWhereTheLowerRootsAreLost() {

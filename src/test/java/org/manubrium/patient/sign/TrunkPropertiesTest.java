@@ -34,6 +34,7 @@ class TrunkPropertiesTest {
     private static boolean shows(Condition condition) {
         return condition.effects().stream()
                 .anyMatch(effect -> effect.site().contains("root")
+                        || effect.site().contains("cauda equina")
                         || OF_THE_TRUNK.matcher(effect.quantity()).matches());
     }
 
