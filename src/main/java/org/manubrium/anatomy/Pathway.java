@@ -34,9 +34,7 @@ public sealed interface Pathway {
     }
 
     /** Whether a lesion said to lie here lies on the way. */
-    default boolean passes(Site lesion) {
-        return structures().contains(lesion.structure()) && sites().stream().anyMatch(lesion::covers);
-    }
+    boolean passes(Site lesion);
 
     default Set<Site> sites() {
         Set<Site> found = new LinkedHashSet<>();
@@ -77,6 +75,11 @@ public sealed interface Pathway {
         }
 
         @Override
+        public boolean passes(Site lesion) {
+            return lesion.covers(site);
+        }
+
+        @Override
         public Set<String> structures() {
             return Set.of(site.structure());
         }
@@ -98,6 +101,11 @@ public sealed interface Pathway {
         @Override
         public double conduction(Kept kept) {
             return kept.touches(footprint) ? kept.along(sitesPassed) : 1;
+        }
+
+        @Override
+        public boolean passes(Site lesion) {
+            return lesion.coversAny(sitesPassed);
         }
 
         @Override
@@ -127,6 +135,11 @@ public sealed interface Pathway {
                 passed *= part.conduction(kept);
             }
             return passed;
+        }
+
+        @Override
+        public boolean passes(Site lesion) {
+            return structures.contains(lesion.structure()) && parts.stream().anyMatch(part -> part.passes(lesion));
         }
 
         @Override
@@ -167,6 +180,12 @@ public sealed interface Pathway {
                 passed += branch.weight() * branch.path().conduction(kept);
             }
             return passed > 1 - ROUNDING ? 1 : passed;
+        }
+
+        @Override
+        public boolean passes(Site lesion) {
+            return structures.contains(lesion.structure())
+                    && branches.stream().anyMatch(branch -> branch.path().passes(lesion));
         }
 
         @Override

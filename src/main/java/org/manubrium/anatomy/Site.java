@@ -1,5 +1,6 @@
 package org.manubrium.anatomy;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -30,6 +31,16 @@ public record Site(String structure, Optional<Segment> segment, Side side, Optio
                 && side == other.side
                 && (segment.isEmpty() || segment.equals(other.segment))
                 && (level.isEmpty() || level.equals(other.level));
+    }
+
+    /** Whether a lesion said to lie here takes any of these. */
+    public boolean coversAny(List<Site> others) {
+        for (Site other : others) {
+            if (covers(other)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

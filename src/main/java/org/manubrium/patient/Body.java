@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.manubrium.anatomy.Anatomy;
 import org.manubrium.anatomy.Footprint;
 import org.manubrium.anatomy.Kept;
@@ -22,9 +24,11 @@ public final class Body {
     private final List<Ailment> ailments;
     private final Map<String, List<Held>> byStructure = new HashMap<>();
     private final Footprint hurt;
+    private final int lesions;
     private final Consumer<String> asked;
     private final boolean watched;
     private final Map<String, Double> amounts = new ConcurrentHashMap<>();
+    private final Map<Phase, double[]> shares = new ConcurrentHashMap<>();
     private final Map<Object, Object> worked = new ConcurrentHashMap<>();
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
@@ -45,19 +49,21 @@ public final class Body {
         this.person = person;
         this.ailments = List.copyOf(ailments);
         Footprint everywhere = Footprint.NOWHERE;
+        int count = 0;
         for (int a = 0; a < ailments.size(); a++) {
             for (Lesion lesion : ailments.get(a).lesions()) {
                 everywhere = everywhere.and(Footprint.ofLesion(lesion.site()));
                 byStructure
                         .computeIfAbsent(lesion.site().structure(), s -> new ArrayList<>())
-                        .add(new Held(lesion, a));
+                        .add(new Held(lesion, a, count++));
             }
         }
         this.hurt = everywhere;
+        this.lesions = count;
     }
 
-    /** A lesion and the number of the ailment it belongs to. */
-    private record Held(Lesion lesion, int ailment) {}
+    /** A lesion, the number of the ailment it belongs to, and its own. */
+    private record Held(Lesion lesion, int ailment, int number) {}
 
     public Anatomy anatomy() {
         return anatomy;
@@ -103,21 +109,29 @@ public final class Body {
         return type.cast(known);
     }
 
-    /** The same person with some of the ailments. */
-    private record Only(List<Ailment> ailments) {}
+    /** The same person with some of the ailments, by their numbers. */
+    private record Only(List<Integer> ailments) {}
 
-    private Body only(List<Ailment> some) {
-        return once(new Only(some), Body.class, () -> with(some));
+    /** The same person with those of the ailments for which something is so. */
+    public Body only(Predicate<Ailment> some) {
+        List<Integer> numbers = IntStream.range(0, ailments.size())
+                .filter(a -> some.test(ailments.get(a)))
+                .boxed()
+                .toList();
+        return once(
+                new Only(numbers),
+                Body.class,
+                () -> with(numbers.stream().map(ailments::get).toList()));
     }
 
     /** The same person in health. */
     public Body healthy() {
-        return only(List.of());
+        return only(ailment -> false);
     }
 
     /** The same body without one of its ailments. */
     public Body without(Ailment ailment) {
-        return only(ailments.stream().filter(a -> !a.equals(ailment)).toList());
+        return only(other -> !other.equals(ailment));
     }
 
     /** Right and left exchanged, in the lesions and in the natural variation. */
@@ -139,7 +153,7 @@ public final class Body {
         double passed = 1;
         for (Held held : byStructure.getOrDefault(site.structure(), List.of())) {
             if (held.lesion.site().covers(site)) {
-                passed *= 1 - held.lesion.loss() * share(held.lesion, phase);
+                passed *= 1 - held.lesion.loss() * share(held, phase);
             }
         }
         return passed;
@@ -155,8 +169,8 @@ public final class Body {
         }
         double[] worst = new double[ailments.size()];
         for (Held held : there) {
-            if (stretch.stream().anyMatch(held.lesion.site()::covers)) {
-                worst[held.ailment] = Math.max(worst[held.ailment], held.lesion.loss() * share(held.lesion, phase));
+            if (held.lesion.site().coversAny(stretch)) {
+                worst[held.ailment] = Math.max(worst[held.ailment], held.lesion.loss() * share(held, phase));
             }
         }
         double passed = 1;
@@ -185,12 +199,20 @@ public final class Body {
         };
     }
 
-    private double share(Lesion lesion, Phase phase) {
-        return switch (phase) {
-            case LOSS -> 1;
-            case SHOCK -> physiology.shock(division(lesion), lesion);
-            case RELEASE -> physiology.release(division(lesion), lesion);
-        };
+    private double share(Held held, Phase phase) {
+        return phase == Phase.LOSS ? 1 : shares.computeIfAbsent(phase, this::shares)[held.number];
+    }
+
+    private double[] shares(Phase phase) {
+        double[] all = new double[lesions];
+        byStructure
+                .values()
+                .forEach(there -> there.forEach(held -> {
+                    all[held.number] = phase == Phase.SHOCK
+                            ? physiology.shock(division(held.lesion), held.lesion)
+                            : physiology.release(division(held.lesion), held.lesion);
+                }));
+        return all;
     }
 
     private String division(Lesion lesion) {

@@ -1,6 +1,8 @@
 package org.manubrium.marking.compile;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.manubrium.examination.Item;
@@ -26,6 +28,7 @@ final class Forms {
     private final Signs signs;
     private final Look patient;
     private final Look healthy;
+    private final Map<String, Origin> own = new HashMap<>();
 
     /** @param healthy the same person in health */
     Forms(Conventions conventions, Signs signs, Look patient, Look healthy) {
@@ -39,8 +42,13 @@ final class Forms {
         return conventions.ids().stream().map(id -> form(id, manoeuvre, sign)).toList();
     }
 
+    /** The row of a manoeuvre, whose print is made once for its many items. */
+    Origin own(Manoeuvre manoeuvre) {
+        return own.computeIfAbsent(manoeuvre.id(), id -> Unopened.of(manoeuvre));
+    }
+
     private Form form(String convention, Manoeuvre manoeuvre, Sign sign) {
-        Origin own = Unopened.of(manoeuvre);
+        Origin own = own(manoeuvre);
         String scale = manoeuvre.kind() == ReadingKind.GRADED ? scale(convention, manoeuvre) : "";
         Limits limits = limits(convention, manoeuvre, sign, own);
         Optional<Conventions.Roots> roots =

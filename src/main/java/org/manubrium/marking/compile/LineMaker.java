@@ -1,6 +1,9 @@
 package org.manubrium.marking.compile;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.manubrium.anatomy.Side;
@@ -30,6 +33,7 @@ final class LineMaker {
     private final Forms forms;
     private final SiteKeys sites;
     private final Unopened unopened;
+    private final Map<String, Optional<Origin>> explaining = new HashMap<>();
 
     LineMaker(
             Signs signs,
@@ -69,14 +73,16 @@ final class LineMaker {
                 forms.published(manoeuvre, item),
                 necessity.essential() ? site(item, sign) : SiteKey.NONE,
                 meant.of(sign),
-                Unopened.of(manoeuvre),
+                forms.own(manoeuvre),
                 beneath(sign, taught));
     }
 
     private List<Origin> beneath(Sign sign, List<Form> taught) {
         return Stream.concat(
                         unopened.scales(taught.stream().map(Form::scale).toList()).stream(),
-                        unopened.among(sign.meaning().ailments()).stream())
+                        sign.meaning().ailments().stream()
+                                .flatMap(said -> explaining.computeIfAbsent(said, unopened::explaining).stream())
+                                .distinct())
                 .toList();
     }
 

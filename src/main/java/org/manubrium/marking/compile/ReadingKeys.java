@@ -44,15 +44,15 @@ final class ReadingKeys {
         return new ReadingKey.Chosen(
                 code,
                 codes,
-                shown(Finding.Seen.class, item).stream()
+                shown(Finding.Seen.class, manoeuvre, item).stream()
                         .map(Finding.Seen::code)
                         .distinct()
                         .toList());
     }
 
     /** What healthy people show; a sign that some show in another way is left out for these. */
-    private <F extends Finding> List<F> shown(Class<F> kind, Item item) {
-        return healthy.shown(item).stream()
+    private <F extends Finding> List<F> shown(Class<F> kind, Manoeuvre manoeuvre, Item item) {
+        return healthy.shown(manoeuvre, item).stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .toList();
@@ -63,7 +63,7 @@ final class ReadingKeys {
     }
 
     private ReadingKey.ScaleKey scale(Scale scale, Manoeuvre manoeuvre, Item item, Finding.Graded graded) {
-        List<Integer> shown = shown(Finding.Graded.class, item).stream()
+        List<Integer> shown = shown(Finding.Graded.class, manoeuvre, item).stream()
                 .map(finding -> rank(scale, finding))
                 .sorted()
                 .toList();

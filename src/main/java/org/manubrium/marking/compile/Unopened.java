@@ -3,7 +3,9 @@ package org.manubrium.marking.compile;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,6 +33,7 @@ public final class Unopened {
     private final Conditions conditions;
     private final List<MeaningTerm> terms;
     private final Conventions conventions;
+    private final Map<String, Origin> scales = new LinkedHashMap<>();
 
     /** One such row: what kind it is of, what it is about and what it says, in words. */
     public record Fact(Origin origin, String kind, String name, String says) {}
@@ -40,6 +43,7 @@ public final class Unopened {
         this.conditions = conditions;
         this.terms = List.copyOf(terms);
         this.conventions = conventions;
+        examination.scales().forEach(scale -> scales.put(scale.id(), of(scale)));
     }
 
     static Origin of(Manoeuvre row) {
@@ -76,14 +80,9 @@ public final class Unopened {
         return parts.anyMatch(MEMORY::equals) ? MEMORY : own;
     }
 
-    /** The rows of conditions, among what explains a finding in words as a case says them. */
-    List<Origin> among(Collection<String> explained) {
-        return explained.stream()
-                .flatMap(said -> condition(said).stream())
-                .map(Unopened::of)
-                .filter(Origin::unverified)
-                .distinct()
-                .toList();
+    /** The row of the condition that explains a finding, in words as a case says it. */
+    Optional<Origin> explaining(String said) {
+        return condition(said).map(Unopened::of).filter(Origin::unverified);
     }
 
     /** "Root compression, C7, left" is of the condition whose name it begins with; the longest name is meant. */
@@ -95,9 +94,9 @@ public final class Unopened {
 
     /** The scales on which a manoeuvre may be read. */
     List<Origin> scales(Collection<String> ids) {
-        return examination.scales().stream()
-                .filter(scale -> ids.contains(scale.id()))
-                .map(Unopened::of)
+        return scales.entrySet().stream()
+                .filter(scale -> ids.contains(scale.getKey()))
+                .map(Map.Entry::getValue)
                 .filter(Origin::unverified)
                 .toList();
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.manubrium.anatomy.SegmentSet;
 
 /** The teaching conventions. Immutable. */
@@ -15,6 +16,7 @@ public final class Conventions {
 
     private final Map<String, Map<String, ConventionFact>> facts = new LinkedHashMap<>();
     private final List<PublishedRoots> published;
+    private final Map<String, List<PublishedRoots>> inPrint;
 
     /**
      * The sets of roots that a convention accepts, each an alternative, and where that comes from.
@@ -25,6 +27,7 @@ public final class Conventions {
 
     public Conventions(List<ConventionFact> rows, List<PublishedRoots> published) {
         this.published = List.copyOf(published);
+        this.inPrint = published.stream().collect(Collectors.groupingBy(PublishedRoots::fact));
         for (ConventionFact row : rows) {
             Map<String, ConventionFact> own = facts.computeIfAbsent(row.convention(), c -> new LinkedHashMap<>());
             if (own.put(row.fact(), row) != null) {
@@ -77,7 +80,7 @@ public final class Conventions {
 
     /** Every set in print for it. */
     public List<PublishedRoots> published(String owner) {
-        return published.stream().filter(p -> p.fact().equals(owner + ROOTS)).toList();
+        return inPrint.getOrDefault(owner + ROOTS, List.of());
     }
 
     private static List<SegmentSet> sets(ConventionFact row) {

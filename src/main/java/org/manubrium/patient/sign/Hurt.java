@@ -33,7 +33,7 @@ record Hurt(
 
     /** Everything of these ailments that lies on the strands, or among the quantities. */
     static List<Hurt> of(Body body, List<Ailment> ailments, List<Strand> strands, Set<String> quantities) {
-        Body alone = body.with(ailments);
+        Body alone = body.only(ailments::contains);
         Map<String, Hurt> found = new LinkedHashMap<>();
         strands.stream()
                 .filter(strand -> alone.conduction(strand.pathway()) <= 1 - LEAST)

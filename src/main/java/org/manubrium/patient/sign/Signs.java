@@ -20,14 +20,17 @@ import org.manubrium.patient.Sign;
 /** Does a manoeuvre on a body: what it shows, and what is truly there. */
 public final class Signs {
     private final Examination examination;
-    private final Map<String, SignReader> readers = new HashMap<>();
+    private final Map<String, SignReader> byManoeuvre = new HashMap<>();
     private final Meanings meanings;
 
     public Signs(Examination examination, Collection<SignReader> readers, Meanings meanings) {
         this.examination = examination;
         this.meanings = meanings;
-        readers.forEach(reader -> this.readers.put(reader.name(), reader));
-        examination.manoeuvres().forEach(this::reader);
+        Map<String, SignReader> byName = new HashMap<>();
+        readers.forEach(reader -> byName.put(reader.name(), reader));
+        examination
+                .manoeuvres()
+                .forEach(manoeuvre -> byManoeuvre.put(manoeuvre.id(), reader(byName, manoeuvre.reader(), manoeuvre)));
     }
 
     public Examination examination() {
@@ -125,7 +128,11 @@ public final class Signs {
     }
 
     private SignReader reader(Manoeuvre manoeuvre) {
-        SignReader reader = readers.get(manoeuvre.reader());
+        return reader(byManoeuvre, manoeuvre.id(), manoeuvre);
+    }
+
+    private static SignReader reader(Map<String, SignReader> readers, String name, Manoeuvre manoeuvre) {
+        SignReader reader = readers.get(name);
         if (reader == null) {
             throw new IllegalArgumentException(manoeuvre.id() + " reads \"" + manoeuvre.reads()
                     + "\", which no system reads: expected one of " + readers.keySet());
