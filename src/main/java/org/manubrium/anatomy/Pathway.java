@@ -146,6 +146,12 @@ public sealed interface Pathway {
         public void visit(Consumer<Site> visitor) {
             parts.forEach(part -> part.visit(visitor));
         }
+
+        /** Where it runs tells pathways apart well enough, without a walk of them. */
+        @Override
+        public int hashCode() {
+            return footprint.hashCode();
+        }
     }
 
     /** Side by side; the weights sum to 1. */
@@ -191,6 +197,12 @@ public sealed interface Pathway {
         @Override
         public void visit(Consumer<Site> visitor) {
             branches.forEach(branch -> branch.path().visit(visitor));
+        }
+
+        /** Where it runs tells pathways apart well enough, without a walk of them. */
+        @Override
+        public int hashCode() {
+            return footprint.hashCode();
         }
     }
 

@@ -215,6 +215,13 @@ public final class Body {
         return all;
     }
 
+    /** Whether anything of what ails the patient shows in this phase. */
+    public boolean shows(Phase phase) {
+        return byStructure.values().stream()
+                .flatMap(List::stream)
+                .anyMatch(held -> held.lesion.loss() * share(held, phase) > 0);
+    }
+
     private String division(Lesion lesion) {
         return anatomy.structure(lesion.site().structure()).division();
     }

@@ -66,7 +66,8 @@ record Hurt(
     }
 
     private static Set<String> names(Body alone, Strand strand) {
-        boolean shocked = alone.lost(strand.pathway(), Phase.SHOCK) > alone.lost(strand.pathway(), Phase.RELEASE);
+        boolean shocked = alone.shows(Phase.SHOCK)
+                && alone.lost(strand.pathway(), Phase.SHOCK) > alone.lost(strand.pathway(), Phase.RELEASE);
         return shocked ? Set.of(strand.role(), "shocked " + strand.role()) : Set.of(strand.role());
     }
 
