@@ -8,7 +8,7 @@ import { breathStrip, clipText, soundStrip } from "./heart-trace.js";
 import { latest } from "./latest.js";
 import { play, stop } from "./sound-desk.js";
 
-const KEY = "Taller is louder. A broad stroke is a thump, a broad pale one a low thud, a thin one a snap; hatching is noise, closer lines are higher. Use headphones: a small loudspeaker gives little of the low sounds.";
+const KEY = "Taller is louder. A broad stroke is a thump, a broad faint one a low thud, a thin one a snap; hatching is noise, closer lines are higher. Use headphones: a small loudspeaker gives little of the low sounds.";
 const USUAL = { "first-sound": "mitral", "second-sound-split": "pulmonary", "pericardial-rub": "tricuspid", "apex-on-the-left-side": "mitral", "sternal-edge-leaning-forward": "tricuspid" };
 const AREAS = [["aortic", "second right space"], ["pulmonary", "second left space"], ["tricuspid", "lower left edge of the breast bone"], ["mitral", "apex"], ["infraclavicular", "below the left collar bone"]]
   .map(([id, name]) => ({ id, name }));

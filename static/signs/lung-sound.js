@@ -90,5 +90,5 @@ export const lungSound = (host, view) =>
     strip: drawn,
     sound: breathSound,
     said: breathText,
-    key: "Taller lines are louder, closer lines higher; a single dark stroke is a click, a wavy line a tone. Only what this line of the sheet is about is heard here; use headphones.",
+    key: "Taller lines are louder, closer lines higher; a single strong stroke is a click, a wavy line a tone. Only what this line of the sheet is about is heard here; use headphones.",
   });

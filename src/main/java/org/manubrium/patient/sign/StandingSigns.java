@@ -14,6 +14,9 @@ import org.manubrium.patient.Phase;
 
 /** Standing: with open and shut eyes, on one leg, up from a chair. */
 final class StandingSigns {
+    /** By how much the hips rise from the seat to standing. */
+    private static final double STANDING_CM = 45;
+
     private StandingSigns() {}
 
     static Map<String, LimbSign> all() {
@@ -145,7 +148,7 @@ final class StandingSigns {
                 (body, side) -> up(body),
                 List.of(
                         measured("weight on the arms", "% of body weight", "arms"),
-                        measured("takes", "s", "seconds"),
+                        measured("moves for", "s", "seconds"),
                         measured("hips raised by", "cm", "height")),
                 StandingSigns::rising,
                 (body, side) -> {
@@ -164,7 +167,7 @@ final class StandingSigns {
         return List.of(
                 LimbNumbers.curve("hips above the seat", "cm", 50, 141, t -> {
                     double along = Math.min(1, Math.max(0, t / seconds - 0.3) / 0.7);
-                    return height * along * along * (3 - 2 * along);
+                    return height * along * along * (3 - 2 * along) * stays(height, t / seconds);
                 }),
                 LimbNumbers.curve(
                         "trunk bent forward", "degrees", 50, 141, t -> 42 * LimbNumbers.bump(t / seconds, 0.4, 0.3)),
@@ -173,7 +176,13 @@ final class StandingSigns {
                         "%",
                         50,
                         141,
-                        t -> numbers.of("arms") * LimbNumbers.bump(t / seconds, 0.45, 0.3)));
+                        t -> Math.min(1, t / 0.3) * numbers.of("arms") * LimbNumbers.bump(t / seconds, 0.45, 0.3)));
+    }
+
+    /** The share of the height that is kept: who does not get all the way up sinks back on the seat. */
+    private static double stays(double height, double along) {
+        double sunk = Math.min(1, Math.max(0, (along - 1) / 0.3));
+        return 1 - (1 - Math.min(1, height / STANDING_CM)) * sunk * sunk * (3 - 2 * sunk);
     }
 
     private static String up(Body body) {

@@ -377,6 +377,21 @@ class LimbDrawingTest {
         assertThat(number(twos.formatted(1))).isEqualTo(2);
     }
 
+    /** Who cannot rise does not stay half-way: the hips sink back on the seat. Common practice, no source. */
+    @Test
+    void whoCannotRiseSinksBackOnTheSeat() {
+        Bedside patient = healthy().lesion("spinal cord T8", 1, "6 weeks");
+        List<Double> hips = patient.curve("chair-rise", "hips above the seat");
+        List<Double> pushed = patient.curve("chair-rise", "weight on the arms");
+
+        assertThat(hips.stream().mapToDouble(Double::doubleValue).max().orElseThrow())
+                .isCloseTo(measure(patient, "chair-rise", 2), within(0.2));
+        assertThat(hips.get(hips.size() - 1)).isLessThan(1);
+        assertThat(pushed.get(0)).isZero();
+        List<Double> well = healthy().curve("chair-rise", "hips above the seat");
+        assertThat(well.get(well.size() - 1)).isEqualTo(45);
+    }
+
     /** What cannot be lifted is no slowness: it lies, and never gets to the line on which it should go. From memory. */
     @Test
     void aParalysedArmLiesOnTheLapAndDropsBack() {
