@@ -47,7 +47,7 @@ public record Weights(double essential, double reading, double interpretation, d
         String[] parts = text.strip().split(" +", -1);
         boolean withBesides = parts.length == DomainName.values().length + PARTS;
         if ((parts.length != DomainName.values().length && !withBesides)
-                || !Arrays.stream(parts).allMatch(part -> part.matches("\\d{1,3}(\\.\\d)?"))) {
+                || !Arrays.stream(parts).allMatch(Weights::isWeight)) {
             return Optional.empty();
         }
         double[] all = Arrays.stream(parts).mapToDouble(Double::parseDouble).toArray();
@@ -55,6 +55,11 @@ public record Weights(double essential, double reading, double interpretation, d
         return Arrays.stream(all).limit(PARTS).sum() == 0
                 ? Optional.empty()
                 : Optional.of(new Weights(all[0], all[1], all[2], all[3], besides));
+    }
+
+    /** Whether one weight may be written so: 0 to 999, with one decimal or none. */
+    public static boolean isWeight(String written) {
+        return written.matches("\\d{1,3}(\\.\\d)?");
     }
 
     /** The numbers in the order of the domains, to one decimal; those of the profile after them if any counts. */

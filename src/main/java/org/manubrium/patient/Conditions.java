@@ -86,4 +86,11 @@ public final class Conditions {
                 .replace("@opposite", side.opposite().word())
                 .replace("@level", level.orElse(""));
     }
+
+    /** A quantity in words; what is no quantity, with blanks for its dots and dashes. */
+    public String inWords(String quantity) {
+        return physiology.hasQuantity(quantity)
+                ? physiology.quantity(quantity).name()
+                : quantity.replaceAll("[.-]", " ");
+    }
 }

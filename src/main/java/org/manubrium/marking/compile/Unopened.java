@@ -127,15 +127,16 @@ public final class Unopened {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String takes(Condition row) {
+    private String takes(Condition row) {
         return row.effects().stream()
-                .map(effect -> (effect.site().isEmpty() ? effect.quantity() : effect.site()) + " by " + effect.amount())
+                .map(effect -> (effect.site().isEmpty() ? conditions.inWords(effect.quantity()) : effect.site())
+                        + " by " + effect.amount())
                 .collect(Collectors.joining("; "));
     }
 
-    private static String earned(MeaningTerm row) {
+    private String earned(MeaningTerm row) {
         String way = row.direction().isEmpty() ? "" : ", " + row.direction();
-        return "said of a sign when this is hurt: " + row.strand()
+        return "said of a sign that is explained by: " + conditions.inWords(row.strand())
                 + (row.divisions().isEmpty() ? "" : " (" + row.divisions().replace("|", ", ") + ")") + way;
     }
 

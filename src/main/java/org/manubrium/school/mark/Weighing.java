@@ -39,7 +39,7 @@ public final class Weighing {
     public void set(long educator, SetCase set, String text) {
         Weights wanted = Weights.parse(text)
                 .orElseThrow(
-                        () -> new Refused("Write numbers from 0 to 999; one of the four domains must be more than 0."));
+                        () -> new Refused("Write numbers from 0 to 999; one of the first four must be more than 0."));
         Weights before = of(set);
         if (wanted.equals(before)) {
             throw new Refused("These are the weights in force already.");

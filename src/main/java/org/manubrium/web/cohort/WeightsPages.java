@@ -6,6 +6,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.manubrium.marking.Weights;
 import org.manubrium.school.account.Refused;
 import org.manubrium.school.cohort.SetWork;
 import org.manubrium.school.mark.Weighing;
@@ -51,11 +52,22 @@ public final class WeightsPages {
         List<String> written =
                 FIELDS.stream().map(name -> Form.field(ctx, name).strip()).toList();
         try {
+            check(written);
             weighing.set(Visitor.of(ctx).account().id(), set, String.join(" ", written));
             CohortView.done(ctx, cohort, "weighed");
         } catch (Refused refused) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(ctx, cohort, set, written.toArray(String[]::new), refused.sentence());
+        }
+    }
+
+    /** @throws Refused naming the first field that holds no weight */
+    private static void check(List<String> written) {
+        for (int i = 0; i < FIELDS.size(); i++) {
+            if (!written.get(i).isEmpty() && !Weights.isWeight(written.get(i))) {
+                throw new Refused("Under “" + FIELDS.get(i) + "” stands “" + written.get(i)
+                        + "”: write a number from 0 to 999, with one decimal at most.");
+            }
         }
     }
 

@@ -23,6 +23,18 @@ import org.manubrium.web.shell.Visitor;
 
 /** The key of a case version in use: what is marked, its corrections, and the rounds of marking again. */
 public final class KeyPages {
+    private static final Map<String, String> NOTHING_WRITTEN = Map.of("fault", "", "line", "", "to", "", "reason", "");
+
+    /** What may be written into a line, by its kind. */
+    private static final Map<String, String> HINTS = Map.of(
+            "essential", "Write “not needed” to take the manoeuvre out of what is marked.",
+            "reading", "A number without its unit, or a level of the scale; a wrong level is answered with the list.",
+            "normal", "normal, or abnormal",
+            "roots", "Roots, as C7 or C6-C7.",
+            "means", "The short name of a term; the first earns all, those after an “or” earn half.",
+            "site", "A site, as spinal cord T8 left half.",
+            "conclusion", "Words or sites that are to be accepted.");
+
     private final View view;
     private final CasesInUse cases;
     private final KeyDesk keys;
@@ -41,7 +53,7 @@ public final class KeyPages {
     }
 
     public void show(Context ctx) {
-        show(ctx, find(ctx), "");
+        show(ctx, find(ctx), NOTHING_WRITTEN);
     }
 
     public void compileAnew(Context ctx) {
@@ -66,11 +78,19 @@ public final class KeyPages {
                     HttpStatus.SEE_OTHER);
         } catch (Refused refused) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, version, refused.sentence());
+            show(
+                    ctx,
+                    version,
+                    Map.of(
+                            "fault", refused.sentence(),
+                            "line", Form.field(ctx, "line"),
+                            "to", Form.field(ctx, "to"),
+                            "reason", Form.field(ctx, "reason")));
         }
     }
 
-    private void show(Context ctx, CaseVersion version, String fault) {
+    /** @param written what was refused, and why: it stands in its fields again */
+    private void show(Context ctx, CaseVersion version, Map<String, String> written) {
         String convention = convention(ctx, version);
         Map<String, Object> model = new HashMap<>();
         model.put("version", version.id());
@@ -90,7 +110,7 @@ public final class KeyPages {
                 keys.corrections(version.id()).stream().map(this::correction).toList());
         model.put(
                 "rounds", remarkings.of(version.id()).stream().map(this::round).toList());
-        model.put("fault", fault);
+        model.put("written", written);
         view.show(ctx, "educator/key", model);
     }
 
@@ -109,7 +129,8 @@ public final class KeyPages {
                 "id", line.id(),
                 "domain", line.domain().word(),
                 "asked", line.asked(),
-                "key", line.key());
+                "key", line.key(),
+                "hint", HINTS.getOrDefault(line.id().replaceFirst("/.*", ""), ""));
     }
 
     private Map<String, Object> correction(KeyCorrection made) {

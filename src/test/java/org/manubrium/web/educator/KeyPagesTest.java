@@ -71,6 +71,13 @@ class KeyPagesTest {
     }
 
     @Test
+    void whatIsRefusedStandsInItsFieldsAgain() {
+        assertThat(correct("normal/triceps-reflex:left", "perhaps", "A slip of the pen.")
+                        .body())
+                .contains("Write normal or abnormal", "value=\"perhaps\"", "value=\"A slip of the pen.\"");
+    }
+
+    @Test
     void anotherConventionMarksWhatTheCohortHandedInAgain() throws InterruptedException {
         visit.send("\"type\":\"handed-in\"");
         List<String> conventions = TestSchool.REFERENCE.marking().conventions().ids();
@@ -90,11 +97,12 @@ class KeyPagesTest {
         String weights = "/educator/cohorts/" + set.cohortId() + "/work/" + set.id() + "/weights";
         assertThat(educator.page(weights).body()).contains("value=\"30\"", "Take care.");
         int same = educator.post(weights, weights("20", "30")).statusCode();
-        int none = educator.post(weights, weights("much", "30")).statusCode();
+        HttpResponse<String> none = educator.post(weights, weights("much", "30"));
         int other = educator.post(weights, weights("10", "40")).statusCode();
         await();
 
-        assertThat(List.of(same, none, other)).containsExactly(422, 422, 303);
+        assertThat(List.of(same, none.statusCode(), other)).containsExactly(422, 422, 303);
+        assertThat(none.body()).contains("Under “essential” stands “much”");
         assertThat(rounds())
                 .hasSize(1)
                 .allSatisfy(round -> assertThat(round.changed()).isEqualTo(1));
