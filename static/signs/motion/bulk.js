@@ -70,8 +70,7 @@ function bulky(probe, other) {
     ...ticks.filter((_, index) => index % 2 === 0).map((one) => svg("text", { class: "tick", x: 256, y: (rest - one * px + 4).toFixed(1) }, one)),
     svg("text", { class: "tick", x: 268, y: (rest + 18).toFixed(1), "text-anchor": "end" }, "mm"),
     svg("path", { class: "tape", d: `M${middle - 5} ${(top - 3).toFixed(1)}h10V${FLOOR}h-10Z`, "data-mm": mm, "data-cm": cm }),
-    svg("text", { class: "trace-name", x: 10, y: 16 }, `stands out ${amountText(mm)} mm`),
-    svg("text", { class: "trace-name", x: middle, y: FLOOR + 18, "text-anchor": "middle" }, `round it ${amountText(cm)} cm`),
+    svg("text", { class: "trace-name", x: 120, y: FLOOR + 19, "text-anchor": "middle" }, `stands out ${amountText(mm)} mm, round it ${amountText(cm)} cm`),
     svg("text", { class: "tick", x: 10, y: 192 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 192, "text-anchor": "end" }, place.ends[1]));
 }
 
