@@ -1,5 +1,6 @@
 package org.manubrium.casefile;
 
+import org.manubrium.marking.compile.CaseTruth;
 import org.manubrium.marking.compile.CaseWeigher;
 import org.manubrium.marking.compile.KeyCompiler;
 import org.manubrium.marking.key.CompiledKey;
@@ -37,8 +38,9 @@ public final class CaseKeys {
 
     /** The key of a case; the same case and tables always give the same. */
     public CompiledKey of(CaseFile file) {
-        CompiledKey key = compiler.compile(file.truth(reference));
-        Body body = file.body(reference);
+        CaseTruth truth = file.truth(reference);
+        CompiledKey key = compiler.compile(truth);
+        Body body = truth.body();
         return key.withHarms(harms.of(body, file.unsafe()))
                 .withSore(sore.of(body))
                 .with(key.conclusion().expecting(expectations.of(file)));

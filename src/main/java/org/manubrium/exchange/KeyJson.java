@@ -28,7 +28,7 @@ public final class KeyJson {
 
     private KeyJson() {}
 
-    /** A key says the same few words thousands of times: each is kept once. */
+    /** A key says the same few words thousands of times, and other keys say them too: each is kept once. */
     private static final class Once extends StdScalarDeserializer<String> {
         private static final long serialVersionUID = 1L;
 
@@ -41,8 +41,7 @@ public final class KeyJson {
             String text = StringDeserializer.instance.deserialize(parser, context);
             @SuppressWarnings("unchecked")
             Map<String, String> words = (Map<String, String>) context.getAttribute(Once.class);
-            String known = words.putIfAbsent(text, text);
-            return known == null ? text : known;
+            return words.computeIfAbsent(text, String::intern);
         }
     }
 
@@ -65,9 +64,10 @@ public final class KeyJson {
     /** @throws BadRecord when it is no key */
     public static CompiledKey read(String json) {
         try {
-            return JSON.readerFor(CompiledKey.class)
+            CompiledKey key = JSON.readerFor(CompiledKey.class)
                     .withAttribute(Once.class, new HashMap<String, String>())
                     .readValue(json);
+            return Sharing.in(key);
         } catch (JsonProcessingException e) {
             throw new BadRecord("key", "a compiled key", e.getOriginalMessage());
         }

@@ -18,6 +18,9 @@ import org.manubrium.anatomy.Site;
 
 /** A person and what ails them. Answers what still passes a pathway, and what a quantity stands at. Immutable. */
 public final class Body {
+    /** About so many things are asked of a body that is examined at all. */
+    private static final int ASKED = 500;
+
     private final Anatomy anatomy;
     private final Physiology physiology;
     private final Person person;
@@ -29,7 +32,7 @@ public final class Body {
     private final boolean watched;
     private final Map<String, Double> amounts = new ConcurrentHashMap<>();
     private final Map<Phase, double[]> shares = new ConcurrentHashMap<>();
-    private final Map<Object, Object> worked = new ConcurrentHashMap<>();
+    private final Map<Object, Object> worked = new ConcurrentHashMap<>(ASKED);
 
     public Body(Anatomy anatomy, Physiology physiology, Person person, List<Ailment> ailments) {
         this(anatomy, physiology, person, ailments, id -> {}, false);
