@@ -1,6 +1,6 @@
 // One line of the examination sheet: closed, what the student wrote; open, the sign itself and the place to write.
 
-import { showSign } from "../signs/index.js";
+import { prepare, showSign } from "../signs/index.js";
 import { Defer } from "./defer.js";
 import { el, freshId, put } from "./dom.js";
 import { meaningText, Questions } from "./questions.js";
@@ -61,6 +61,7 @@ export class Line {
       if (!this.waiting) this.#bring();
       return;
     }
+    prepare(manoeuvre);
     this.technique = new Technique(manoeuvre, bedside.case.positions, {
       probe: (side, place, technique) => bedside.probe(manoeuvre, side, place, technique),
       move: bedside.move,

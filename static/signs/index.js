@@ -59,6 +59,9 @@ const SYSTEMS = {
 /** Signs that are brought without the rest of their system. */
 const ALONE = { "tendon-tap": system(() => import("./motion/taps.js"), "limbs") };
 
+/** What is most often needed of a system whose signs are drawn apart. */
+const MOSTLY = { reflexes: ALONE["tendon-tap"] };
+
 const PLAIN = system(() => import("./table.js"));
 
 const brought = new Set();
@@ -87,6 +90,13 @@ async function bring(needed, host, view) {
     return;
   }
   if (waiting.isConnected) showSign(host, view);
+}
+
+/** Begins to bring what a line will most likely need, while its technique is read; whether it came is found out later. */
+export function prepare({ system }) {
+  const likely = MOSTLY[system] ?? SYSTEMS[system] ?? PLAIN;
+  likely.drawings().catch(() => {});
+  likely.styles.forEach(sheet);
 }
 
 /** The system; the plain table when it has no drawing of this sign. */
