@@ -22,7 +22,6 @@ import org.manubrium.marking.Marker;
 import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
-import org.manubrium.patient.Body;
 import org.manubrium.security.Role;
 import org.manubrium.store.NewEvent;
 import org.manubrium.tables.Reference;
@@ -61,20 +60,24 @@ public final class Bench {
 
     private static void model() throws IOException {
         Reference reference = Tables.shipped();
-        String text = Files.readString(Path.of("cases/joiner.yaml"));
-        CaseFile joiner = CaseFile.read(text, "joiner", reference).caseFile().orElseThrow();
-        Body body = joiner.body(reference);
         say("loading all tables, warm", Load.medianMillis(10, () -> Tables.build(TableFiles.shipped())), "ms");
-        say(
-                "a complete examination",
-                Load.medianMillis(60, () -> reference.signs().examine(body)),
-                "ms");
-        say("compiling a key", Load.medianMillis(5, () -> new CaseKeys(reference).of(joiner)), "ms");
+        CaseFile joiner = shipped("joiner", reference);
+        for (CaseFile file : List.of(joiner, shipped("cook", reference))) {
+            double examined = Load.medianMillis(60, () -> reference.signs().examine(file.body(reference)));
+            say("a complete examination, " + file.slug(), examined, "ms");
+            double compiled = Load.medianMillis(5, () -> new CaseKeys(reference).of(file));
+            say("compiling a key, " + file.slug(), compiled, "ms");
+        }
         CompiledKey key = new CaseKeys(reference).of(joiner);
         List<Logged> events = events(key);
         double mark = Load.medianMillis(
                 300, () -> Marker.mark(key, "alder", reference.marking().weights(), events));
         say("marking an attempt of " + EVENTS + " events", mark, "ms");
+    }
+
+    private static CaseFile shipped(String name, Reference reference) throws IOException {
+        String text = Files.readString(Path.of("cases", name + ".yaml"));
+        return CaseFile.read(text, name, reference).caseFile().orElseThrow();
     }
 
     /** Essentials first, then other items in table order. */
