@@ -2,7 +2,7 @@
 
 import { svg } from "../bedside/dom.js";
 import { bellyFigure, cmDown, MIDLINE, NAVEL, NIPPLE_LINE, PUBIS, RIBS } from "./belly-figure.js";
-import { amounts, frame } from "./frame.js";
+import { amounts, frame, word } from "./frame.js";
 import { sidesBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
 
@@ -28,15 +28,21 @@ function liverSpan(probe) {
     ...bellyFigure().childNodes, mark(`M${LIVER_LINE - 30} ${top}h60M${LIVER_LINE - 30} ${foot}h60`), svg("path", { class: "turn", d: `M${LIVER_LINE} -150V${foot + 60}` }), cmDown(LIVER_LINE + 44, top, 20));
 }
 
-/** Under the fingers: how much the edge gives, how uneven it is, how far it lifts with each beat. */
+/** Edge and finger to one scale, px for a millimetre. */
+const UNDER = 2.5;
+const LIES_AT = 84;
+
+/** Under the fingers: how much the edge gives, how uneven it is, and where it stands between two beats and in the beat. */
 function liverFeel(probe) {
   const [met, gives, uneven, lifts] = amounts(probe);
-  const points = Array.from({ length: 61 }, (_, i) => `${30 + i * 4} ${(70 - (uneven / 2) * (1 + Math.sin(i / 3.1)) - lifts).toFixed(1)}`);
-  return frame(300, 150,
-    svg("path", { class: "band", visibility: seenIf(met > 0), d: `M30 112L${points.join("L")}V112Z` }),
-    svg("path", { class: "limb-ghost", visibility: seenIf(lifts > 0), d: `M30 ${74 + lifts}H270` }),
-    svg("path", { class: "skin", d: `M136 4V${44 + (met > 0 ? gives : 14)}A11 11 0 0 0 158 ${44 + (met > 0 ? gives : 14)}V4` }),
-    ruler({ at: 30, across: 118, mm: 30, scale: 4 }));
+  const edge = (up) => Array.from({ length: 61 }, (_, i) => `${30 + i * 4} ${(LIES_AT - UNDER * ((uneven / 2) * (1 + Math.sin(i / 3.1)) + up)).toFixed(1)}`).join("L");
+  const tip = LIES_AT - 11 + UNDER * (met > 0 ? gives - lifts : 10);
+  return frame(330, 172,
+    svg("path", { class: "band", visibility: seenIf(met > 0), d: `M30 142L${edge(lifts)}V142Z` }),
+    svg("path", { class: "mark dashed", visibility: seenIf(lifts > 0), d: `M${edge(0)}` }),
+    svg("path", { class: "skin", d: `M136 4V${tip}A11 11 0 0 0 158 ${tip}V4` }),
+    svg("g", { visibility: seenIf(lifts > 0) }, word(36, LIES_AT - UNDER * (lifts + uneven) - 8, "in the beat"), word(36, LIES_AT + 16, "between beats (dashed)")),
+    word(136, 162, "finger", "middle"), ruler({ at: 280, across: LIES_AT - 50, mm: 40, scale: UNDER, down: true }), word(306, LIES_AT + 54, "cm"));
 }
 
 function spleenEdge(probe) {
