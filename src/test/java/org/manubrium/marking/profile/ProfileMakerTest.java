@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.casefile.CaseFile;
 import org.manubrium.casefile.CaseKeys;
+import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
 import org.manubrium.exchange.KeyJson;
+import org.manubrium.marking.Measured;
 import org.manubrium.marking.event.Event;
 import org.manubrium.marking.event.Logged;
 import org.manubrium.marking.key.CompiledKey;
@@ -126,5 +128,61 @@ class ProfileMakerTest {
         assertThat(first).isNotEmpty();
         assertThat(MAKER.next(events(probe("ankle-plantar-flexion")), "lying-45"))
                 .isNotEqualTo(Optional.of("power of ankle plantar flexion, right"));
+    }
+
+    /** The share is counted here item by item, over what the tables ask of everybody. */
+    @Test
+    void thoroughnessIsTheShareOfTheRoutineOfTheSystemsOnWhichTheCaseTurns() {
+        List<String> systems = KEY.essentials().stream()
+                .map(line -> REFERENCE
+                        .examination()
+                        .manoeuvre(line.item().manoeuvre())
+                        .orElseThrow()
+                        .system())
+                .distinct()
+                .toList();
+        List<Item> routine = REFERENCE.examination().manoeuvres().stream()
+                .filter(m -> m.when().equals("always") && systems.contains(m.system()))
+                .flatMap(m -> Examination.items(m).stream())
+                .toList();
+        Event first = new Event.Probed(routine.get(0), Map.of());
+        Event[] all =
+                routine.stream().map(item -> new Event.Probed(item, Map.of())).toArray(Event[]::new);
+
+        assertThat(MAKER.measured(events(first)).thoroughness()).isEqualTo(1.0 / routine.size(), within(1e-12));
+        assertThat(MAKER.measured(events(all)).thoroughness()).isEqualTo(1);
+        assertThat(MAKER.measured(events())).isEqualTo(Measured.NOTHING);
+    }
+
+    /** The ankle reflex cannot be seen in somebody who stands. */
+    @Test
+    void aStepInAPositionThatHidesItsSignTellsNothing() {
+        Profile hidden = profile(new Event.Moved("standing"), probe("ankle-reflex"));
+
+        assertThat(hidden.own()).hasSize(1);
+        assertThat(profile(probe("ankle-reflex")).own()).hasSize(2);
+    }
+
+    /** Worked by hand: half of the least time and moves in twice of them is (1/2 + 1/2) / 2, or less with more moves. */
+    @Test
+    void handlingIsTheMeanOfTimeAndMovesBesideTheBest() {
+        Event[] best = {probe("ankle-reflex")};
+        Event[] twice = {probe("ankle-reflex"), probe("ankle-reflex")};
+
+        assertThat(MAKER.measured(events(best)).economy()).isEqualTo(1);
+        assertThat(MAKER.measured(events(twice)).economy()).isEqualTo((0.5 + 1) / 2, within(1e-12));
+    }
+
+    @Test
+    void eventsAreNumberedFromOneAndTakenOnce() {
+        List<Logged> taken = Logged.inOrder(
+                List.of(
+                        new Logged.Keyed("a", new Event.Moved("standing")),
+                        new Logged.Keyed("a", new Event.Moved("lying-flat")),
+                        new Logged.Keyed("b", probe("ankle-reflex"))),
+                "lying-45");
+
+        assertThat(taken).extracting(Logged::seq).containsExactly(1, 2);
+        assertThat(taken).extracting(Logged::position).containsExactly("lying-45", "standing");
     }
 }
