@@ -2,9 +2,10 @@ package org.manubrium.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.manubrium.marking.key.CompiledKey;
 import org.manubrium.marking.key.Form;
@@ -31,9 +32,10 @@ class KeyJsonTest {
                         KeyJson.read(KeyJson.write(HandedIn.KEY)).lines().get(0).label());
     }
 
-    private static Map<Form, Boolean> distinct(List<Form> forms) {
-        Map<Form, Boolean> distinct = new IdentityHashMap<>();
-        forms.forEach(form -> distinct.put(form, true));
+    /** The forms that are objects of their own. */
+    private static Set<Form> distinct(List<Form> forms) {
+        Set<Form> distinct = Collections.newSetFromMap(new IdentityHashMap<>());
+        distinct.addAll(forms);
         return distinct;
     }
 }
