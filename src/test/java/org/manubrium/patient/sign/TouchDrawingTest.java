@@ -48,9 +48,9 @@ class TouchDrawingTest {
 
         assertThat(felt).isPositive();
         assertThat(lost).isPositive();
-        assertThat(board.number(CROSSED)).isEqualTo(lost);
+        assertThat(board.number(CROSSED)).isEqualTo((double) lost);
         assertThat(board.number("return board.querySelectorAll('.body-map [data-of-ten=\"10\"]').length"))
-                .isEqualTo(felt);
+                .isEqualTo((double) felt);
         assertThat(board.text("return board.querySelector('.touch-answers').textContent"))
                 .contains("0 of 10 " + lost + " points", "10 of 10 " + felt + " points");
     }
