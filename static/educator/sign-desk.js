@@ -17,10 +17,11 @@ function apart(one, other) {
 
 /** Drawings show the place that was tried last: the one that differs most from health, its sides together. */
 function mostChangedLast(health, now) {
+  const changes = now.map((probe, index) => apart(health[index], probe));
   const changed = new Map();
-  for (const [index, { place }] of now.entries()) changed.set(place, Math.max(changed.get(place) ?? 0, apart(health[index], now[index])));
+  for (const [index, { place }] of now.entries()) changed.set(place, Math.max(changed.get(place) ?? 0, changes[index]));
   const [most] = [...changed].reduce((best, one) => (one[1] >= best[1] ? one : best));
-  return [...now.keys()].sort((one, other) => (now[one].place === most) - (now[other].place === most) || one - other);
+  return [...now.keys()].sort((one, other) => (now[one].place === most) - (now[other].place === most) || (now[one].place === most ? changes[one] - changes[other] : 0) || one - other);
 }
 
 async function start() {

@@ -33,4 +33,4 @@ function drawn(probe) {
 
 const text = (probe) => [`moves through ${amountText(curvesOf(probe)[0].samples.at(-1))} degrees`, probe.shown.words && `“${probe.shown.words}”`].filter(Boolean).join("; ");
 
-export const goniometer = sideBySide(drawn, { text, felt: true, key: "The pale line is where the movement begins; the ticks are ten degrees apart." });
+export const goniometer = sideBySide(drawn, { text, felt: true, key: "The thin line is where the movement begins; the ticks are ten degrees apart." });

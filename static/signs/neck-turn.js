@@ -27,7 +27,7 @@ export function shoulders(host, { probes, fresh, still }) {
   const of = (side) => seen(probe, `${side} shoulder rises by`);
   const [rest, moved] = [svg("path", { class: "head-line ghostly", d: trunk(0, 0) }), svg("path", { class: "limb-edge thin shoulders" })];
   const tops = SIDES.map(() => svg("path", { class: "gauge-edge" }));
-  host.append(captioned("Seen from behind, so that the right is on the right; the pale line is where the shoulders were. Rulers in millimetres.",
+  host.append(captioned("Seen from behind, so that the right is on the right; the thin line is where the shoulders were. Rulers in millimetres.",
     picture([-160, -130, 320, 262], 1.5,
       svg("path", { class: "skin", d: "M-26 -40C-26 -56 -40 -66 -40 -92C-40 -120 -22 -126 0 -126C22 -126 40 -120 40 -92C40 -66 26 -56 26 -40" }), rest, moved, ...tops, scale(134), scale(-150),
       svg("text", { class: "eye-name face-name body", x: -110, y: -110, "text-anchor": "middle" }, "left"), svg("text", { class: "eye-name face-name body", x: 110, y: -110, "text-anchor": "middle" }, "right"))));

@@ -22,7 +22,7 @@ function answers(manoeuvre, tried) {
   const given = new Map();
   for (const probe of tried) given.set(answerOf(probe), [...(given.get(answerOf(probe)) ?? []), probe]);
   return [...given].sort(([, [one]], [, [other]]) => numberOf(one) - numberOf(other)).map(([answer, probes]) =>
-    el("li", {}, markAlone(probes[0]), el("span", {}, `${answer} `, el("b", {}, `${probes.length} ${probes.length === 1 ? "point" : "points"}`), probes.length > NAMED ? "" : `: ${probes.map((probe) => pointText(manoeuvre, probe)).join("; ")}`)));
+    el("li", {}, markAlone(probes[0]), el("span", {}, `${answer}: `, el("b", {}, `${probes.length} ${probes.length === 1 ? "point" : "points"}`), probes.length > NAMED ? "" : ` (${probes.map((probe) => pointText(manoeuvre, probe)).join("; ")})`)));
 }
 
 function everyPoint(manoeuvre, tried) {
@@ -35,7 +35,7 @@ function everyPoint(manoeuvre, tried) {
   const head = el("tr", {}, el("th", { scope: "col" }, "Point"), ...sides.map((side) => el("th", { scope: "col" }, side === "none" ? "answer" : side)));
   const list = el("table", { class: "touched" }, el("thead", {}, head),
     el("tbody", {}, ...rows.map(({ place, given }) => el("tr", {}, el("th", { scope: "row" }, place.name), ...given.map((probe) => el("td", { class: probe ? "" : "quiet" }, answerOf(probe)))))));
-  return el("details", {}, el("summary", {}, `Every point that was tried (${rows.length})`), list);
+  return el("details", {}, el("summary", {}, `Point by point: ${rows.length} ${rows.length === 1 ? "place" : "places"}`), list);
 }
 
 /** Touches shown on a map: (tried, last) => its drawing. */

@@ -6,6 +6,9 @@ import { between, roundStep, ticks } from "./scale.js";
 const WIDTH = 480;
 const FOOT = 18;
 
+/** A time stands to the right of its line, at the right edge to the left. */
+const beside = (x) => (x > WIDTH - 40 ? { x: x - 3, "text-anchor": "end" } : { x: x + 3 });
+
 /**
  * @param seconds how long the strip is
  * @param draw    (x, middle, half) => nodes; x turns seconds into places
@@ -19,7 +22,7 @@ export function strip({ seconds, height = 84, draw }) {
   const node = svg(
     "svg",
     { class: "strip", viewBox: `0 0 ${WIDTH} ${height}`, width: WIDTH, height, "aria-hidden": "true" },
-    ...times.flatMap((t) => [svg("path", { class: "grid", d: `M${x(t)} 2V${floor}` }), svg("text", { class: "tick", x: x(t) + 3, y: height - 4 }, inMs ? `${Math.round(t * 1000)} ms` : `${t} s`)]),
+    ...times.flatMap((t) => [svg("path", { class: "grid", d: `M${x(t)} 2V${floor}` }), svg("text", { class: "tick", ...beside(x(t)), y: height - 4 }, inMs ? `${Math.round(t * 1000)} ms` : `${t} s`)]),
     ...draw(x, floor / 2 + 1, floor / 2 - 3),
     cursor,
   );

@@ -52,7 +52,7 @@ class TouchDrawingTest {
         assertThat(board.number("return board.querySelectorAll('.body-map [data-of-ten=\"10\"]').length"))
                 .isEqualTo((double) felt);
         assertThat(board.text("return board.querySelector('.touch-answers').textContent"))
-                .contains("0 of 10 " + lost + " points", "10 of 10 " + felt + " points");
+                .contains("0 of 10: " + lost + " points", "10 of 10: " + felt + " points");
     }
 
     /** Common practice, no source: in health a pin is as sharp everywhere as on the cheek. */
