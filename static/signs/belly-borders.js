@@ -42,7 +42,7 @@ function liverFeel(probe) {
     svg("path", { class: "mark dashed", visibility: seenIf(lifts > 0), d: `M${edge(0)}` }),
     svg("path", { class: "skin", d: `M136 4V${tip}A11 11 0 0 0 158 ${tip}V4` }),
     svg("g", { visibility: seenIf(lifts > 0) }, word(36, LIES_AT - UNDER * (lifts + uneven) - 8, "in the beat"), word(36, LIES_AT + 16, "between beats (dashed)")),
-    word(136, 162, "finger", "middle"), ruler({ at: 280, across: LIES_AT - 50, mm: 40, scale: UNDER, down: true }), word(306, LIES_AT + 54, "cm"));
+    word(136, 162, "finger", "middle"), ruler({ at: 280, across: LIES_AT - 50, mm: 40, scale: UNDER, down: true }));
 }
 
 function spleenEdge(probe) {

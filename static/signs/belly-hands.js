@@ -13,7 +13,7 @@ function kidney(probe) {
   const [meets, below, uneven] = amounts(probe);
   const scale = 3;
   const top = 92 - meets * scale;
-  return frame(300, 214, hand(140, 162, 1), hand(140, 60, -1), line("turn", `M30 92H250`), line("band", `M78 150C78 ${top + 14} 100 ${top - uneven} 140 ${top}C180 ${top - uneven} 206 ${top + 14} 206 150Z`, meets > 0),
+  return frame(314, 214, hand(140, 162, 1), hand(140, 60, -1), line("turn", `M30 92H250`), line("band", `M78 150C78 ${top + 14} 100 ${top - uneven} 140 ${top}C180 ${top - uneven} 206 ${top + 14} 206 150Z`, meets > 0),
     ruler({ at: 262, across: 32, mm: 20, scale, down: true }), word(30, 208, `lower end ${below.toFixed(1)} cm below the ribs`));
 }
 

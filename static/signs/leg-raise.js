@@ -65,7 +65,7 @@ function gap(probe) {
 /** A thumb on the skin and the dent it leaves, three times life size. */
 const dent = (at) => (probe) => {
   const mm = Math.min(24, at(amounts(probe)));
-  return frame(280, 130, line("limb-edge thin", `M20 50H100C118 50 120 ${50 + mm * 3} 140 ${50 + mm * 3}C160 ${50 + mm * 3} 162 50 180 50H260`), ruler({ at: 262, across: 50, mm: 20, scale: 3, down: true }));
+  return frame(312, 130, line("limb-edge thin", `M20 50H100C118 50 120 ${50 + mm * 3} 140 ${50 + mm * 3}C160 ${50 + mm * 3} 162 50 180 50H260`), ruler({ at: 262, across: 50, mm: 20, scale: 3, down: true }));
 };
 
 export const legRaise = sidesBoard(leg);

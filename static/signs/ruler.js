@@ -1,4 +1,4 @@
-// A ruler in the drawing: a tick for every millimetre, a number for every centimetre.
+// A ruler in the drawing: a tick for every millimetre, a number for every centimetre, and the unit where it has room.
 
 import { svg } from "../bedside/dom.js";
 
@@ -20,8 +20,8 @@ export function ruler({ at, across, mm, scale, down = false, from = 0 }) {
     "g",
     { class: "ruler" },
     svg("path", { class: "gauge", d: ticks.join("") }),
-    ...numbers.map((cm) => (down
-      ? svg("text", { class: "tick", x: at + 13, y: across + cm * 10 * scale + 4 }, cm)
+    ...numbers.map((cm, index) => (down
+      ? svg("text", { class: "tick", x: at + 13, y: across + cm * 10 * scale + 4 }, index === numbers.length - 1 ? `${cm} cm` : cm)
       : svg("text", { class: "tick", x: at + cm * 10 * scale, y: across + 22, "text-anchor": "middle" }, Math.abs(cm)))),
   );
 }
