@@ -55,6 +55,14 @@ public final class StudentPages {
         }
     }
 
+    /** What the button says: a station that can be sat once is not begun unawares. */
+    private static String start(Assignment assignment) {
+        if (assignment.station()) {
+            return "Begin the station, once";
+        }
+        return assignment.tries().isEmpty() ? "Examine this patient" : "Examine again";
+    }
+
     private static Map<String, Object> row(Assignment assignment) {
         Map<String, Object> row = new HashMap<>();
         row.put("id", assignment.setCase());
@@ -64,7 +72,7 @@ public final class StudentPages {
         row.put("open", assignment.open());
         row.put("closes", DATE.format(assignment.closesAt().atZone(ZoneId.systemDefault())));
         row.put("canStart", assignment.canStart());
-        row.put("again", !assignment.tries().isEmpty());
+        row.put("start", start(assignment));
         assignment.underWay().ifPresent(underWay -> row.put("underWay", underWay.attempt()));
         row.put(
                 "done",

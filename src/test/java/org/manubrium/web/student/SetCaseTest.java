@@ -122,6 +122,7 @@ class SetCaseTest {
     @Test
     void stationIsSatOnceAndPracticeAsOftenAsOneLikes() {
         SetCase station = school.set(set.caseVersionId(), SetCase.Mode.STATION);
+        assertThat(visit.browser().page("/student").body()).contains("Begin the station, once");
         TestVisit sat = TestVisit.begin(visit.browser(), station);
 
         assertThat(TestVisit.begin(visit.browser(), station).path()).isEqualTo(sat.path());
