@@ -250,6 +250,18 @@ public final class Anatomy {
         return Pathway.parallel(branches);
     }
 
+    /** How it is felt where a limb is: by the position of the joints at its points, in their shares. */
+    public Pathway position(String area, Side side) {
+        return laid(new Key("position", area, "", side, NO_LEVEL), () -> layPosition(area, side));
+    }
+
+    private Pathway layPosition(String area, Side side) {
+        return Pathway.parallel(tables.limbPoints().stream()
+                .filter(felt -> felt.area().equals(area))
+                .map(felt -> new Pathway.Branch(felt.share(), laySensory("joint-position", felt.point(), side)))
+                .toList());
+    }
+
     /** Each root of a point is helped by its two neighbours, as far as the modality overlaps. */
     private List<RootShare> overlapping(SkinPoint point, Modality modality) {
         Map<Segment, Double> shares = new EnumMap<>(Segment.class);

@@ -16,4 +16,5 @@ public record AnatomyTables(
         List<Movement> movements,
         List<Arc> arcs,
         List<SkinPoint> points,
+        List<LimbPoint> limbPoints,
         List<Modality> modalities) {}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.manubrium.anatomy.AnatomyTables;
 import org.manubrium.anatomy.Arc;
+import org.manubrium.anatomy.LimbPoint;
 import org.manubrium.anatomy.Modality;
 import org.manubrium.anatomy.Movement;
 import org.manubrium.anatomy.Muscle;
@@ -53,6 +54,14 @@ final class AnatomyRows {
                 movements(),
                 files.rows("arcs", AnatomyRows::arc),
                 files.rows("skin_points", AnatomyRows::point),
+                files.rows(
+                        "limb_points",
+                        r -> new LimbPoint(
+                                r.word("area"),
+                                r.word("point"),
+                                r.number("share"),
+                                r.word("source"),
+                                r.word("confidence"))),
                 modalities());
     }
 

@@ -39,6 +39,7 @@ final class TinyBody {
                 List.of(new Movement("elbow-extension", "elbow", Map.of("triceps", 1.0), "arm", 0.9, S, S)),
                 List.of(new Arc("triceps-reflex", "triceps reflex", "radial-axilla", "triceps", "arm", S, S)),
                 List.of(key("t8"), key("t9"), key("t10"), patch()),
+                List.of(),
                 List.of(
                         new Modality("pin", Map.of("spinothalamic", 1.0), 0, 1, S, S),
                         new Modality("vibration", Map.of("dorsal column", 1.0), 0.25, 1, S, S)));

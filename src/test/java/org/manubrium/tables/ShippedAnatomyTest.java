@@ -115,6 +115,7 @@ class ShippedAnatomyTest {
                 TABLES.movements(),
                 TABLES.arcs(),
                 TABLES.points(),
+                TABLES.limbPoints(),
                 TABLES.modalities());
     }
 }

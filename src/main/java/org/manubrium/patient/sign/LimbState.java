@@ -1,6 +1,5 @@
 package org.manubrium.patient.sign;
 
-import java.util.List;
 import org.manubrium.anatomy.Pathway;
 import org.manubrium.anatomy.Segment;
 import org.manubrium.anatomy.Side;
@@ -9,9 +8,6 @@ import org.manubrium.patient.Phase;
 
 /** What a limb lacks, system by system; each answer 0..1. */
 record LimbState(Body body, String area, Side side) {
-    private static final List<String> ARM_POINTS = List.of("c6-thumb", "c7-middle-finger", "c8-little-finger");
-    private static final List<String> LEG_POINTS = List.of("sole");
-
     static LimbState arm(Body body, Side side) {
         return new LimbState(body, "arm", side);
     }
@@ -40,13 +36,8 @@ record LimbState(Body body, String area, Side side) {
         return body.anatomy().tract("movement brake", side, level(), area);
     }
 
-    /** How the place of the limb is felt: by joints served by several roots and nerves, so that one numb finger is not it. */
     Pathway positionPath() {
-        List<String> points = area.equals("arm") ? ARM_POINTS : LEG_POINTS;
-        return Pathway.parallel(points.stream()
-                .map(point ->
-                        new Pathway.Branch(1.0 / points.size(), body.anatomy().sensory("joint-position", point, side)))
-                .toList());
+        return body.anatomy().position(area, side);
     }
 
     double unsteered() {
