@@ -105,16 +105,35 @@ public record ArterialPulse(Heart heart) {
         return number("delay") * of("aortic-coarctation");
     }
 
-    /** The movement of the artery so many milliseconds after its upstroke began, mm. */
-    public double height(double ms) {
-        if (ms <= 0 || ms > 1400) {
-            return 0;
+    /** How the artery moves with one beat. */
+    public Wave wave() {
+        return new Wave(
+                number("rise") + number("slower") * slowed(),
+                number("fall-ms") * (1 - number("quicker") * runsOff()),
+                Math.min(number("largest"), volume()),
+                jerks() * 0.6,
+                number("second-at"));
+    }
+
+    /**
+     * One beat of an artery.
+     *
+     * @param rise from its upstroke to its top, ms; {@code fall} the time in which it falls to a third
+     * @param size how far the wall moves, mm
+     * @param second how high a second push stands beside the first, 0..1, and {@code secondAt} when, ms
+     */
+    public record Wave(double rise, double fall, double size, double second, double secondAt) {
+        private static final double LONGEST = 1400;
+        private static final double SECOND_WIDTH = 40;
+
+        /** The movement of the wall so many milliseconds after the upstroke began, mm. */
+        public double height(double ms) {
+            if (ms <= 0 || ms > LONGEST) {
+                return 0;
+            }
+            double first = ms < rise ? ms / rise : Math.exp(-(ms - rise) / fall);
+            double again = second * Math.exp(-Math.pow((ms - secondAt) / SECOND_WIDTH, 2));
+            return size * Math.max(first, again);
         }
-        double rise = number("rise") + number("slower") * slowed();
-        double fall = number("fall-ms") * (1 - number("quicker") * runsOff());
-        double size = Math.min(number("largest"), volume());
-        double first = ms < rise ? ms / rise : Math.exp(-(ms - rise) / fall);
-        double second = jerks() * 0.6 * Math.exp(-Math.pow((ms - number("second-at")) / 40, 2));
-        return size * Math.max(first, second);
     }
 }

@@ -33,7 +33,10 @@ record Beats(List<Double> upstrokes, double interval) {
         double height = 0;
         for (double upstroke : upstrokes) {
             double since = time - upstroke;
-            if (since > 0 && since < 1) {
+            if (since <= 0) {
+                break;
+            }
+            if (since < 1) {
                 height = Math.max(height, since < 0.1 ? since / 0.1 : Math.exp(-(since - 0.1) / 0.15));
             }
         }

@@ -36,12 +36,16 @@ record CuffTrace(Body body, Circulation circulation) {
 
     /** One sample holds the beats of the time until the next. */
     private double sound(Beats beats, double from, double fall, double time) {
-        return beats.upstrokes().stream()
-                        .filter(beat -> beat >= time && beat < time + CUFF_MS / 1000)
-                        .map(beat -> from - fall * beat)
-                        .anyMatch(cuff -> cuff <= circulation.systolic() && cuff >= circulation.diastolic())
-                ? 1
-                : 0;
+        for (double beat : beats.upstrokes()) {
+            double cuff = from - fall * beat;
+            if (beat >= time
+                    && beat < time + CUFF_MS / 1000
+                    && cuff <= circulation.systolic()
+                    && cuff >= circulation.diastolic()) {
+                return 1;
+            }
+        }
+        return 0;
     }
 
     private static Appearance.Curve curve(

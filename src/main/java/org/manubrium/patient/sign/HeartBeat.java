@@ -18,6 +18,8 @@ import org.manubrium.patient.heart.ValveSounds;
  * @param chance a number of this beat, 0..1, for what differs from beat to beat without a pattern
  */
 record HeartBeat(Stethoscope stethoscope, double start, double length, double chance) {
+    /** A jet so faint at its source stands below the last digit of any sample, wherever it is carried to, dB. */
+    private static final double LOST = -90;
 
     private Heart heart() {
         return stethoscope.heart();
@@ -42,7 +44,12 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
         ExtraSounds extra = new ExtraSounds(heart());
         extra.low().forEach(thud -> put(into.low(), thud));
         extra.sharp().forEach(thud -> put(into.sharp(), thud));
-        Jets.of(heart()).forEach(jet -> noise(into, jet));
+        ValveSounds valves = new ValveSounds(heart());
+        double aortic = valves.aorticAt();
+        double pulmonary = valves.pulmonaryAt();
+        Jets.of(heart()).stream()
+                .filter(jet -> jet.level() > LOST)
+                .forEach(jet -> noise(into, jet, ofTheRight(jet) ? pulmonary : aortic));
         scratch(into.scratch());
     }
 
@@ -82,10 +89,11 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
         return Math.pow(10, decibel / 20);
     }
 
-    private void noise(HeartClip.Samples into, Jet jet) {
-        ValveSounds valves = new ValveSounds(heart());
-        boolean right = jet.kind() == JetKind.PULMONARY_LEAK || jet.kind() == JetKind.PULMONARY_OUT;
-        double closes = right ? valves.pulmonaryAt() : valves.aorticAt();
+    private static boolean ofTheRight(Jet jet) {
+        return jet.kind() == JetKind.PULMONARY_LEAK || jet.kind() == JetKind.PULMONARY_OUT;
+    }
+
+    private void noise(HeartClip.Samples into, Jet jet, double closes) {
         double height = height(stethoscope.hears(jet));
         switch (jet.kind().timing()) {
             case EJECTION, LEAK ->
@@ -120,6 +128,9 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
     private void scratch(double[] samples) {
         double rough =
                 heart().of("pericardial-roughness") * (1 - number("rub.parted") * heart().of("pericardial-fluid"));
+        if (rough <= 0) {
+            return;
+        }
         double level = number("rub.level") + number("rub." + stethoscope.place());
         double height = rough * height(level + stethoscope.posture("rub"));
         double closes = new ValveSounds(heart()).aorticAt();

@@ -2,6 +2,7 @@ package org.manubrium.patient.sign;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
@@ -85,16 +86,20 @@ final class PulseReader extends HeartReader {
     }
 
     private static Appearance.Curve curve(String name, Beats beats, ArterialPulse pulse, double later) {
-        List<Double> samples = java.util.stream.IntStream.range(0, SAMPLES)
-                .mapToObj(i -> Math.rint(height(beats, pulse, i * STEP_MS - later) * 100) / 100 + 0.0)
+        ArterialPulse.Wave wave = pulse.wave();
+        List<Double> sizes = IntStream.range(0, beats.upstrokes().size())
+                .mapToObj(pulse::beat)
+                .toList();
+        List<Double> samples = IntStream.range(0, SAMPLES)
+                .mapToObj(i -> Math.rint(height(beats, sizes, wave, i * STEP_MS - later) * 100) / 100 + 0.0)
                 .toList();
         return new Appearance.Curve(name, "mm", STEP_MS, samples);
     }
 
-    private static double height(Beats beats, ArterialPulse pulse, double ms) {
+    private static double height(Beats beats, List<Double> sizes, ArterialPulse.Wave wave, double ms) {
         double height = 0;
-        for (int i = 0; i < beats.upstrokes().size(); i++) {
-            height = Math.max(height, pulse.height(ms - beats.upstrokes().get(i) * 1000) * pulse.beat(i));
+        for (int i = 0; i < sizes.size(); i++) {
+            height = Math.max(height, wave.height(ms - beats.upstrokes().get(i) * 1000) * sizes.get(i));
         }
         return height;
     }

@@ -16,11 +16,11 @@ record VenousTrace(Body body, double angle, double seconds, double stepMs, Doubl
 
     Appearance.Curve column() {
         VenousColumn column = VenousColumn.of(body);
-        VenousWave wave = VenousWave.of(body);
-        Beats beats = beats();
-        double mean = times().map(t -> wave.at(beats, t)).average().orElseThrow();
+        DoubleUnaryOperator wave = VenousWave.of(body).over(beats());
+        double mean = times().map(wave).average().orElseThrow();
+        double through = seenThrough() / 10;
         return curve("column", "mm", t -> {
-            double moves = seenThrough() * (wave.at(beats, t) - mean) / 10;
+            double moves = through * (wave.applyAsDouble(t) - mean);
             double height = column.height(angle) + shift.applyAsDouble(t) + moves;
             return 10 * column.seen(height, angle);
         });

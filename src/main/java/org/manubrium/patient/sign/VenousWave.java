@@ -1,5 +1,8 @@
 package org.manubrium.patient.sign;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Physiology;
 
@@ -50,40 +53,62 @@ record VenousWave(Physiology numbers, double a, double c, double x, double v, do
         return Math.min(1, body.quantity("right-atrial-pressure") / full);
     }
 
-    /** How far the column stands above its mean at this moment, before the mean of the waves is taken off. */
-    double at(Beats beats, double time) {
-        double quick = Math.min(1, beats.interval() / numbers.constant("venous-wave.interval"));
-        double height = apart ? atria(beats, time) : 0;
-        for (double upstroke : beats.upstrokes()) {
-            double since = (time - upstroke) / quick;
-            height += (apart ? 0 : bell(since, "a", a, 0)) + bell(since, "c", c, 0) - bell(since, "x", x, 0);
-            height += bell(since, "v", v, leak) - bell(since, "y", y, 0);
+    /** One wave after an upstroke: how high, when its middle comes and how wide it is, in seconds. */
+    private record Bell(double height, double centre, double width) {
+        private static final double FAR = 5;
+
+        double at(double since) {
+            double along = (since - centre) / width;
+            return Math.abs(along) > FAR ? 0 : height * Math.exp(-along * along / 2);
         }
-        return height;
+    }
+
+    /** How far the column stands above its mean at a moment, before the mean of the waves is taken off. */
+    DoubleUnaryOperator over(Beats beats) {
+        double quick = Math.min(1, beats.interval() / numbers.constant("venous-wave.interval"));
+        List<Bell> bells =
+                new ArrayList<>(List.of(bell("c", c, 0), bell("x", -x, 0), bell("v", v, leak), bell("y", -y, 0)));
+        if (!apart) {
+            bells.add(bell("a", a, 0));
+        }
+        DoubleUnaryOperator atria = apart ? atria(beats) : time -> 0;
+        return time -> {
+            double height = atria.applyAsDouble(time);
+            for (double upstroke : beats.upstrokes()) {
+                for (Bell bell : bells) {
+                    height += bell.at((time - upstroke) / quick);
+                }
+            }
+            return height;
+        };
     }
 
     /** Atria at their own rate: where they meet a closed valve the wave is a cannon. */
-    private double atria(Beats beats, double time) {
+    private DoubleUnaryOperator atria(Beats beats) {
         double interval = 60 / numbers.constant("venous-wave.atrial-rate");
-        double height = 0;
-        for (int i = -1; i * interval < time + interval; i++) {
-            double moment = i * interval + numbers.constant("venous-wave.atrial-start");
-            boolean closed = beats.upstrokes().stream()
-                    .anyMatch(u -> moment > u && moment < u + numbers.constant("venous-wave.closed"));
-            double tall = closed ? a * numbers.constant("venous-wave.cannon") : a;
-            height += bell(time - moment + numbers.constant("venous-wave.a.after"), "a", tall, 0);
-        }
-        return height;
+        double after = numbers.constant("venous-wave.a.after");
+        Bell open = bell("a", a, 0);
+        Bell cannon = bell("a", a * numbers.constant("venous-wave.cannon"), 0);
+        double closed = numbers.constant("venous-wave.closed");
+        double start = numbers.constant("venous-wave.atrial-start");
+        return time -> {
+            double height = 0;
+            for (int i = -1; i * interval < time + interval; i++) {
+                double moment = i * interval + start;
+                boolean meets = beats.upstrokes().stream().anyMatch(u -> moment > u && moment < u + closed);
+                height += (meets ? cannon : open).at(time - moment + after);
+            }
+            return height;
+        };
     }
 
     /** A leak brings v forward and spreads it. */
-    private double bell(double since, String wave, double height, double spread) {
-        double centre = numbers.constant("venous-wave." + wave + ".after")
-                - spread * numbers.constant("venous-wave.v.leak-earlier");
-        double width = numbers.constant("venous-wave." + wave + ".width")
-                + spread * numbers.constant("venous-wave.v.leak-wider");
-        double along = (since - centre) / width;
-        return Math.abs(along) > 5 ? 0 : height * Math.exp(-along * along / 2);
+    private Bell bell(String wave, double height, double spread) {
+        String name = "venous-wave." + wave;
+        return new Bell(
+                height,
+                numbers.constant(name + ".after") - spread * numbers.constant("venous-wave.v.leak-earlier"),
+                numbers.constant(name + ".width") + spread * numbers.constant("venous-wave.v.leak-wider"));
     }
 
     /** What a careful eye calls it; the most striking departure first. */

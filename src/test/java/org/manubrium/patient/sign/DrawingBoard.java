@@ -2,8 +2,6 @@ package org.manubrium.patient.sign;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,18 +15,25 @@ import org.manubrium.examination.Place;
 
 /** A page of the real server in a real browser on which signs are drawn as at the bedside, and read off again. */
 final class DrawingBoard implements AutoCloseable {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** Draws the patients one after the other; the last stays on the board. */
     private static final String DRAW = """
-            const [module, manoeuvre, probes, still] = arguments;
+            const [module, manoeuvre, patients, still] = arguments;
             const done = arguments[arguments.length - 1];
-            document.getElementById("board")?.remove();
-            const board = document.createElement("div");
-            board.id = "board";
-            document.body.append(board);
-            import("/static/signs/" + module).then(({ drawings }) => {
-              const given = JSON.parse(probes);
-              const draw = drawings[given.at(-1).shown.sign];
-              done(draw(board, { manoeuvre: JSON.parse(manoeuvre), probes: given, still }));
-            }).catch((problem) => done("!" + problem.stack));
+            const draw = ({ drawings }, probes) => {
+              document.getElementById("board")?.remove();
+              const board = document.createElement("div");
+              board.id = "board";
+              document.body.append(board);
+              const said = drawings[probes.at(-1).shown.sign](board, { manoeuvre: JSON.parse(manoeuvre), probes, still });
+              const shape = [...board.querySelectorAll("*")].map((e) =>
+                  e.tagName.toLowerCase() + "." + (e.getAttribute("class") ?? "")).join(" ");
+              return { said, shape };
+            };
+            import("/static/signs/" + module)
+              .then((brought) => done(JSON.parse(patients).map((probes) => draw(brought, probes))))
+              .catch((problem) => done("!" + problem.stack));
             """;
     /** As the page of the bedside draws, which brings the drawings of some systems when they are first wanted. */
     private static final String AT_THE_BEDSIDE = """
@@ -105,42 +110,56 @@ final class DrawingBoard implements AutoCloseable {
 
     /** Draws every side and point of a manoeuvre as stills; returns the sentence. */
     String draw(Bedside patient, String manoeuvre) {
-        List<String> items = Examination.items(Bedside.manoeuvre(manoeuvre)).stream()
-                .map(Item::toString)
-                .toList();
-        return draw(patient, manoeuvre, items, true);
+        return draw(patient, manoeuvre, everyItem(manoeuvre), true);
     }
 
     /** Draws these items, one after the other; returns the sentence. */
     String draw(Bedside patient, String manoeuvre, List<String> items, boolean still) {
+        return draw(List.of(patient), manoeuvre, items, still).get(0).said();
+    }
+
+    /** What is on the board when a patient is drawn: the sentence, and every element in order as its name and classes. */
+    record Drawn(String said, String shape) {}
+
+    /** Draws every side and point of a manoeuvre as stills, for one patient after the other. */
+    List<Drawn> drawEach(List<Bedside> patients, String manoeuvre) {
+        return draw(patients, manoeuvre, everyItem(manoeuvre), true);
+    }
+
+    private static List<String> everyItem(String manoeuvre) {
+        return Examination.items(Bedside.manoeuvre(manoeuvre)).stream()
+                .map(Item::toString)
+                .toList();
+    }
+
+    private List<Drawn> draw(List<Bedside> patients, String manoeuvre, List<String> items, boolean still) {
         Manoeuvre drawn = Bedside.manoeuvre(manoeuvre);
-        List<Map<String, Object>> probes = new ArrayList<>();
-        for (String text : items) {
-            Item item = Bedside.item(text);
-            Map<String, Object> probe = new LinkedHashMap<>();
-            probe.put("side", item.side().word());
-            probe.put("place", item.place());
-            probe.put("technique", Map.of());
-            probe.put("shown", patient.show(text, Map.of()));
-            probes.add(probe);
+        Map<String, Object> named = Map.of(
+                "id", drawn.id(),
+                "name", drawn.name(),
+                "places", drawn.places().stream().map(DrawingBoard::place).toList());
+        List<List<Map<String, Object>>> probes =
+                patients.stream().map(patient -> probes(patient, items)).toList();
+        Object each = run(DRAW, module(drawn.system()), json(named), json(probes), still);
+        if (each instanceof String problem) {
+            throw new AssertionError(manoeuvre + " " + problem);
         }
-        String said = String.valueOf(chromium.driver()
-                .executeAsyncScript(
-                        DRAW,
-                        module(drawn.system()),
-                        json(Map.of(
-                                "id", drawn.id(),
-                                "name", drawn.name(),
-                                "places",
-                                        drawn.places().stream()
-                                                .map(DrawingBoard::place)
-                                                .toList())),
-                        json(probes),
-                        still));
-        if (said.startsWith("!")) {
-            throw new AssertionError(manoeuvre + " " + said);
-        }
-        return said;
+        return ((List<?>) each)
+                .stream().map(one -> (Map<?, ?>) one).map(DrawingBoard::drawn).toList();
+    }
+
+    private static Drawn drawn(Map<?, ?> one) {
+        return new Drawn(String.valueOf(one.get("said")), String.valueOf(one.get("shape")));
+    }
+
+    private static List<Map<String, Object>> probes(Bedside patient, List<String> items) {
+        return items.stream()
+                .map(text -> Map.<String, Object>of(
+                        "side", Bedside.item(text).side().word(),
+                        "place", Bedside.item(text).place(),
+                        "technique", Map.of(),
+                        "shown", patient.show(text, Map.of())))
+                .toList();
     }
 
     /** Draws these items of a manoeuvre as the page of the bedside does; returns the sentence. */
@@ -199,7 +218,7 @@ final class DrawingBoard implements AutoCloseable {
 
     private static String json(Object value) {
         try {
-            return new ObjectMapper().writeValueAsString(value);
+            return JSON.writeValueAsString(value);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
@@ -221,12 +240,6 @@ final class DrawingBoard implements AutoCloseable {
 
     Object run(String script, Object... with) {
         return Objects.requireNonNull(chromium.driver().executeAsyncScript(script, with));
-    }
-
-    /** Every element in order, as its name and its classes. */
-    String shape() {
-        return text("return [...board.querySelectorAll('*')].map(e =>"
-                + " e.tagName.toLowerCase() + '.' + (e.getAttribute('class') ?? '')).join(' ')");
     }
 
     @Override
