@@ -7,16 +7,16 @@ import { curvesOf, measuresOf } from "./latest.js";
 /** The height of a healthy first sound, and how much of a noise of the same told height is let through. */
 const LOUDEST = 0.4;
 const NOISE = 0.9;
-const LEAST = 0.004;
 
-/** What is told of a clip, by short names. Hz, ms; heights are shares of a healthy first sound at the apex. */
+/** What is told of a clip, by short names. Hz, ms; heights, and the faintest that an ear hears, are shares of a healthy first sound at the apex. */
 export function clipOf(probe) {
   const [breath, thumps, thuds, snaps, empties, fills, scratches] = curvesOf(probe);
   const told = measuresOf(probe);
-  const [thump, thud, snap, emptiesFrom, emptiesTo, fillsFrom, fillsTo] = told.map(({ amount }) => amount);
+  const [thump, thud, snap, emptiesFrom, emptiesTo, fillsFrom, fillsTo, faintest] = told.map(({ amount }) => amount);
   return {
     seconds: (breath.samples.length * breath.stepMs) / 1000,
     breath,
+    faintest: 10 ** (faintest / 20),
     shorts: [
       { name: "thump", curve: thumps, hertz: thump, ms: 60 },
       { name: "low thud", curve: thuds, hertz: thud, ms: 55 },
@@ -32,8 +32,8 @@ export function clipOf(probe) {
 }
 
 /** When each short sound comes, in ms, and how high it stands; those too faint for an ear are left out. */
-export const shortsOf = ({ curve }, least = LEAST) =>
-  curve.samples.flatMap((height, index) => (height > least ? [{ ms: index * curve.stepMs, height }] : []));
+export const shortsOf = ({ curve }, least) =>
+  curve.samples.flatMap((height, index) => (height > 0 && height >= least ? [{ ms: index * curve.stepMs, height }] : []));
 
 /** A small loudspeaker gives nothing of a very low sound: an overtone, as of a chest wall, makes it audible. */
 function low(context, out, { hertz, ms }, at, height) {
@@ -42,7 +42,7 @@ function low(context, out, { hertz, ms }, at, height) {
 }
 
 function rush(context, out, at, clip, { curve, from, to, seed }) {
-  if (!curve.samples.some((height) => height > LEAST)) return;
+  if (!curve.samples.some((height) => height >= clip.faintest)) return;
   const source = noise(context, clip.seconds, seed);
   const share = Math.sqrt(context.sampleRate / 2 / Math.max(60, to - from));
   chain(source, filter(context, "highpass", from), filter(context, "highpass", from * 0.8), filter(context, "lowpass", to), filter(context, "lowpass", to),
@@ -55,7 +55,7 @@ export function heartAudio(probe) {
   const clip = clipOf(probe);
   return (context, out, at) => {
     for (const kind of clip.shorts) {
-      for (const { ms, height } of shortsOf(kind)) low(context, out, kind, at + ms / 1000, Math.min(height, 2) * LOUDEST);
+      for (const { ms, height } of shortsOf(kind, clip.faintest)) low(context, out, kind, at + ms / 1000, Math.min(height, 2) * LOUDEST);
     }
     for (const band of clip.noises) rush(context, out, at, clip, band);
     return clip.seconds;

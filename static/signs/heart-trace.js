@@ -6,11 +6,29 @@ import { clipOf, shortsOf } from "./heart-audio.js";
 import { amountText } from "./latest.js";
 import { strip } from "./strip.js";
 
-const QUIET = 0.05;
-const FULL = 1.2;
+/** The top of the scale of loudness, against a healthy first sound. */
+const FULL = 4;
+const LINES = [1, 2, 3, 5, 10, 20, 30];
+const NUMBERED = [1, 3, 10, 30];
+const LEFT = 40;
+const HEIGHT = 206;
 
-/** Ears and eyes do not count evenly: a drawing of decibels shows what is faint as well. */
-const tall = (height) => Math.max(0, Math.min(1, 1 + Math.log10(Math.max(height, 1e-4) / FULL) / 1.6));
+/** Ears count by factors, not by steps: how tall a sound stands, from the faintest that is heard to the loudest. */
+const tallness = ({ faintest }) => (height) => Math.max(0, Math.min(1, Math.log(Math.max(height, 1e-4) / faintest) / Math.log(FULL / faintest)));
+
+/** How many times the faintest that is heard. */
+const times = ({ faintest }, height) => height / faintest;
+
+/** Lines of equal loudness, and dashed that of a healthy first sound at the apex. */
+function loudness(clip, middle, half, x) {
+  const tall = tallness(clip);
+  const y = (height) => middle - tall(height) * half;
+  return [
+    ...LINES.map((factor) => svg("path", { class: "grid", d: `M${x(0)} ${y(factor * clip.faintest)}H${x(clip.seconds)}` })),
+    ...NUMBERED.map((factor) => svg("text", { class: "tick", x: LEFT - 6, y: y(factor * clip.faintest) + 5, "text-anchor": "end" }, `${factor}×`)),
+    svg("path", { class: "gauge-edge healthy-first", d: `M${x(0)} ${y(1)}H${x(clip.seconds)}` }),
+  ];
+}
 
 function breathLine(clip, x, middle, half) {
   const { samples, stepMs } = clip.breath;
@@ -22,16 +40,18 @@ export const breathStrip = (clip) =>
   strip({
     seconds: clip.seconds,
     height: 58,
-    draw: (x, middle, half) => [breathLine(clip, x, middle, half * 0.8), svg("text", { class: "trace-name", x: x(0) + 4, y: 12 }, "breath, in is up"),
+    left: LEFT,
+    draw: (x, middle, half) => [breathLine(clip, x, middle, half * 0.8),
       ...clip.moments.map(({ seconds }) => svg("path", { class: "turn", d: `M${x(seconds)} 2V${middle * 2}` }))],
   });
 
-function hatch({ curve, to }, x, middle, half) {
+function hatch(clip, { curve, to }, x, middle, half) {
+  const tall = tallness(clip);
   const step = Math.min(0.03, Math.max(0.006, 3 / to));
   const lines = [];
   for (let t = 0; t < (curve.samples.length * curve.stepMs) / 1000; t += step) {
     const height = curve.samples[Math.floor((t * 1000) / curve.stepMs)];
-    const reach = height > QUIET ? tall(height) * half : 0;
+    const reach = tall(height) * half;
     if (reach > 0.6) lines.push(`M${x(t).toFixed(1)} ${(middle - reach).toFixed(1)}V${(middle + reach).toFixed(1)}`);
   }
   return svg("path", { class: "hatch", d: lines.join("") });
@@ -39,34 +59,37 @@ function hatch({ curve, to }, x, middle, half) {
 
 const WIDTHS = { thump: 3, "low thud": 5, snap: 1.5 };
 
-const stroke = (kind, { ms, height }, x, middle, half) => {
-  const reach = tall(height) * half;
+const stroke = (clip, kind, { ms, height }, x, middle, half) => {
+  const reach = tallness(clip)(height) * half;
   return svg("path", { class: kind.name === "low thud" ? "click soft" : "click", "stroke-width": WIDTHS[kind.name], d: `M${x(ms / 1000)} ${middle - reach}V${middle + reach}` });
 };
 
 export const soundStrip = (clip) =>
   strip({
     seconds: clip.seconds,
-    height: 108,
+    height: HEIGHT,
+    left: LEFT,
     draw: (x, middle, half) => [
+      ...loudness(clip, middle, half, x),
       svg("path", { class: "grid zero", d: `M${x(0)} ${middle}H${x(clip.seconds)}` }),
-      ...clip.noises.map((band) => hatch(band, x, middle, half)),
-      ...clip.shorts.flatMap((kind) => shortsOf(kind, QUIET).map((sound) => stroke(kind, sound, x, middle, half))),
+      ...clip.noises.map((band) => hatch(clip, band, x, middle, half)),
+      ...clip.shorts.flatMap((kind) => shortsOf(kind, clip.faintest).map((sound) => stroke(clip, kind, sound, x, middle, half))),
       ...clip.moments.map(({ seconds }) => svg("path", { class: "turn", d: `M${x(seconds)} 2V${middle * 2}` })),
     ],
   });
 
-const decibel = (height) => amountText(Math.round(20 * Math.log10(height)));
+/** A loudness in words: how many times the faintest that is heard. */
+const loudText = (clip, height) => `${amountText(Number(times(clip, height).toPrecision(2)))} times the faintest`;
 
 /** The sounds of one beat in the middle of a stretch, counted from the tallest thump before it. */
 function beatText(clip, from, to) {
-  const all = clip.shorts.flatMap((kind) => shortsOf(kind, QUIET).map((sound) => ({ ...sound, name: kind.name }))).sort((one, other) => one.ms - other.ms);
+  const all = clip.shorts.flatMap((kind) => shortsOf(kind, clip.faintest).map((sound) => ({ ...sound, name: kind.name }))).sort((one, other) => one.ms - other.ms);
   const [thumps] = clip.shorts;
-  const firsts = starts(shortsOf(thumps, QUIET)).filter((ms) => ms >= from && ms <= to);
+  const firsts = starts(shortsOf(thumps, 0)).filter((ms) => ms >= from && ms <= to);
   const start = firsts[Math.max(0, Math.floor(firsts.length / 2) - 1)] ?? 0;
   const next = firsts.find((ms) => ms > start) ?? start + 900;
   const within = all.filter(({ ms }) => ms >= start && ms < next);
-  return within.map(({ name, ms, height }) => `${name} at ${Math.round(ms - start)} ms, ${decibel(height)} dB`).concat(noiseTexts(clip, start, next)).join("; ") || "nothing but the noise of the room";
+  return within.map(({ name, ms, height }) => `${name} at ${Math.round(ms - start)} ms, ${loudText(clip, height)}`).concat(noiseTexts(clip, start, next)).join("; ") || "nothing but the noise of the room";
 }
 
 /** The thumps that begin a beat: those after the longer of two gaps. */
@@ -81,10 +104,10 @@ export function starts(thumps) {
 
 function noiseTexts(clip, start, next) {
   return clip.noises.flatMap(({ name, curve, from, to }) => {
-    const heard = curve.samples.map((height, index) => ({ height, ms: index * curve.stepMs })).filter(({ height, ms }) => height > QUIET && ms >= start && ms < next);
+    const heard = curve.samples.map((height, index) => ({ height, ms: index * curve.stepMs })).filter(({ height, ms }) => height >= clip.faintest && ms >= start && ms < next);
     if (!heard.length) return [];
     const loudest = heard.reduce((best, one) => (one.height > best.height ? one : best));
-    return [`${name} of ${from} to ${to} Hz between ${Math.round(heard[0].ms - start)} and ${Math.round(heard.at(-1).ms - start)} ms, loudest at ${Math.round(loudest.ms - start)} ms with ${decibel(loudest.height)} dB`];
+    return [`${name} of ${from} to ${to} Hz between ${Math.round(heard[0].ms - start)} and ${Math.round(heard.at(-1).ms - start)} ms, loudest at ${Math.round(loudest.ms - start)} ms with ${loudText(clip, loudest.height)}`];
   });
 }
 

@@ -11,10 +11,11 @@ const beside = (x) => (x > WIDTH - 40 ? { x: x - 3, "text-anchor": "end" } : { x
 
 /**
  * @param seconds how long the strip is
+ * @param left    where it begins, with numbers beside it
  * @param draw    (x, middle, half) => nodes; x turns seconds into places
  */
-export function strip({ seconds, height = 84, draw }) {
-  const x = between(0, seconds, 4, WIDTH - 4);
+export function strip({ seconds, height = 84, left = 4, draw }) {
+  const x = between(0, seconds, left, WIDTH - 4);
   const floor = height - FOOT;
   const cursor = svg("path", { class: "stop-watch", d: "" });
   const inMs = seconds < 1;

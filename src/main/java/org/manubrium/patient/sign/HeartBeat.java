@@ -115,13 +115,17 @@ record HeartBeat(Stethoscope stethoscope, double start, double length, double ch
         return x < jet.peak() ? x / jet.peak() : (1 - x) / (1 - jet.peak());
     }
 
-    /** A rumble fades from the opening of the valve; atria that beat make it grow again before the next first sound. */
+    /**
+     * A rumble fades from the opening of the valve; atria that beat make it grow again before the next first sound. It is as
+     * loud as it is said to be where it is loudest.
+     */
     private void filling(double[] samples, Jet jet, double closes, double height) {
         double opens = closes + new ExtraSounds(heart()).snapAfter() + number("filling.after-snap");
         double lasts = jet.to() * (length - opens);
-        draw(samples, opens, opens + lasts, x -> height * (1 - 0.8 * x));
         double kick = number("filling.kick") * heart().atrialKick();
-        draw(samples, length - number("filling.kick-ms"), length, x -> height * kick * (0.3 + 0.7 * x));
+        double whole = height / Math.max(1, kick);
+        draw(samples, opens, opens + lasts, x -> whole * (1 - 0.8 * x));
+        draw(samples, length - number("filling.kick-ms"), length, x -> whole * kick * (0.3 + 0.7 * x));
     }
 
     /** A rough pericardium scratches as the ventricles empty, as they fill and as the atria beat. */

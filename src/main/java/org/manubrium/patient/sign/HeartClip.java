@@ -54,6 +54,22 @@ record HeartClip(Stethoscope stethoscope, double seconds, DoubleUnaryOperator br
                     new double[coarse]);
         }
 
+        /** The same, all of it louder or fainter by so many dB. */
+        Samples louder(double decibel) {
+            double times = Math.pow(10, decibel / 20);
+            return new Samples(
+                    times(thumps, times),
+                    times(low, times),
+                    times(sharp, times),
+                    times(emptying, times),
+                    times(filling, times),
+                    times(scratch, times));
+        }
+
+        private static double[] times(double[] samples, double times) {
+            return Arrays.stream(samples).map(height -> height * times).toArray();
+        }
+
         Samples then(Samples next) {
             return new Samples(
                     joined(thumps, next.thumps),

@@ -107,8 +107,18 @@ abstract class HeartReader implements SignReader {
 
     /** The sound through a stethoscope for one breath. */
     static Appearance sound(Stethoscope through, DoubleUnaryOperator breath) {
+        return sound(through, breath, 0, List.of());
+    }
+
+    /** The sound through a stethoscope that touches so well that all is louder by so many dB. */
+    static Appearance sound(
+            Stethoscope through, DoubleUnaryOperator breath, double touches, List<Appearance.Measure> beside) {
         HeartClip clip = new HeartClip(through, BREATHING_SECONDS, breath);
-        return sound(through, HeartClip.breath(BREATHING_SECONDS, breath), clip.samples(), List.of());
+        return sound(
+                through,
+                HeartClip.breath(BREATHING_SECONDS, breath),
+                clip.samples().louder(touches),
+                beside);
     }
 
     static Appearance sound(
@@ -126,7 +136,11 @@ abstract class HeartReader implements SignReader {
                 hertz("noise while the heart empties, from", empties.low(heart)),
                 hertz("noise while the heart empties, up to", empties.high(heart)),
                 hertz("noise while it fills, from", fills.low(heart)),
-                hertz("noise while it fills, up to", fills.high(heart)));
+                hertz("noise while it fills, up to", fills.high(heart)),
+                new Appearance.Measure(
+                        "faintest that is heard, against a healthy first sound at the apex",
+                        heart.number("audible"),
+                        "dB"));
         return new Appearance(
                 "heart-sound",
                 List.copyOf(curves),

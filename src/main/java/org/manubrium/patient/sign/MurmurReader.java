@@ -20,6 +20,7 @@ import org.manubrium.patient.heart.Stethoscope;
  */
 final class MurmurReader extends HeartReader {
     static final String AREA = "area";
+    private static final String CONTACT = "contact";
     static final List<String> AREAS = List.of("aortic", "pulmonary", "tricuspid", "mitral", "infraclavicular");
 
     MurmurReader(Examination examination) {
@@ -97,7 +98,19 @@ final class MurmurReader extends HeartReader {
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         String area = area(manoeuvre, probe);
         String place = area.isBlank() ? choice(manoeuvre, probe, AREA, "mitral") : area;
-        return sound(laid(heart(body, probe), place, manoeuvre, probe), breath(manoeuvre, probe));
+        Stethoscope through = laid(heart(body, probe), place, manoeuvre, probe);
+        if (!aspect(manoeuvre).equals("grade")) {
+            return sound(through, breath(manoeuvre, probe));
+        }
+        double touches = through.heart().number("contact." + choice(manoeuvre, probe, CONTACT, "flat"));
+        return sound(through, breath(manoeuvre, probe), touches, List.of(felt(body, probe)));
+    }
+
+    /** What the flat of the hand feels in place of the stethoscope. */
+    private static Appearance.Measure felt(Body body, Probe probe) {
+        double share = PrecordiumReader.tremble(PrecordiumReader.murmurs(body, probe));
+        return new Appearance.Measure(
+                "tremble under the flat hand in its place", Math.rint(100 * share), "% of the strongest");
     }
 
     /** Only what is heard there explains what is heard there. */

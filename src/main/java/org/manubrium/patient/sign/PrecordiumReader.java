@@ -44,7 +44,7 @@ final class PrecordiumReader extends HeartReader {
         };
     }
 
-    private static Murmurs murmurs(Body body, Probe probe) {
+    static Murmurs murmurs(Body body, Probe probe) {
         Heart heart = heart(body, probe);
         return Murmurs.through(new Stethoscope(heart, probe.item().place(), "diaphragm", probe.position(), false));
     }
@@ -112,13 +112,18 @@ final class PrecordiumReader extends HeartReader {
         return new Appearance.Curve(name, unit, STEP_MS, samples);
     }
 
+    /** How strongly the skin trembles under the hand, 0..1; what is too weak is not felt at all. */
+    static double tremble(Murmurs murmurs) {
+        double over = murmurs.level() - murmurs.stethoscope().heart().number("thrill.from");
+        return over < 0 ? 0 : 0.5 + Math.min(0.5, over / 10);
+    }
+
     /** The fingers feel what is strong and low enough: the tremble stands over one beat. */
     private static Appearance trembling(Body body, Probe probe) {
         Murmurs murmurs = murmurs(body, probe);
         Jet jet = murmurs.loudest();
         Heart heart = murmurs.stethoscope().heart();
-        double over = murmurs.level() - heart.number("thrill.from");
-        double height = over < 0 ? 0 : 0.5 + Math.min(0.5, over / 10);
+        double height = tremble(murmurs);
         double systole = heart.systole();
         return new Appearance(
                 "thrill",

@@ -12,6 +12,7 @@ import org.manubrium.examination.Examination;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
 import org.manubrium.examination.Probe;
+import org.manubrium.examination.Variant;
 import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Condition;
@@ -25,6 +26,8 @@ import org.manubrium.tables.Reference;
 
 /** Shows what a manoeuvre finds in health and in each condition. */
 public final class SignDesk {
+    private static final String AREA = "heart-area";
+
     private final Reference reference;
     private final ReadingWords words;
     private final Map<String, List<Example>> ranges = new ConcurrentHashMap<>();
@@ -96,6 +99,24 @@ public final class SignDesk {
         return Examination.items(manoeuvre).stream()
                 .map(item -> look(manoeuvre, body, item, technique))
                 .toList();
+    }
+
+    /** The same at every place that a choice of technique leaves open, so that places can be compared. */
+    public List<Look> everywhere(Manoeuvre manoeuvre, Chosen chosen, Map<String, String> technique) {
+        Optional<Variant> where = manoeuvre.variants().stream()
+                .filter(variant -> variant.id().equals(AREA) && !technique.containsKey(AREA))
+                .findFirst();
+        return where.map(area -> area.choices().stream()
+                        .map(choice -> with(technique, choice.id()))
+                        .flatMap(there -> looks(manoeuvre, chosen, there).stream())
+                        .toList())
+                .orElseGet(() -> looks(manoeuvre, chosen, technique));
+    }
+
+    private static Map<String, String> with(Map<String, String> technique, String area) {
+        Map<String, String> there = new LinkedHashMap<>(technique);
+        there.put(AREA, area);
+        return there;
     }
 
     private Look look(Manoeuvre manoeuvre, Body body, Item item, Map<String, String> technique) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Item;
 import org.manubrium.examination.Manoeuvre;
@@ -52,18 +53,20 @@ public final class SignPages {
                 .orElseThrow(() -> new NotFoundResponse("There is no such manoeuvre."));
         Chosen chosen = ChosenForm.read(ctx);
         Map<String, String> technique = ChosenForm.technique(ctx, manoeuvre);
-        List<Look> health = desk.looks(manoeuvre, Chosen.health(chosen.age()), technique);
-        List<Look> now = looks(manoeuvre, chosen, technique);
+        Chosen healthy = Chosen.health(chosen.age());
         if (Wants.page(ctx)) {
-            view.show(ctx, "educator/sign", page(ctx, manoeuvre, chosen, health, now));
+            List<Look> now = known(() -> desk.looks(manoeuvre, chosen, technique));
+            view.show(
+                    ctx, "educator/sign", page(ctx, manoeuvre, chosen, desk.looks(manoeuvre, healthy, technique), now));
         } else {
-            ctx.json(SignJson.of(manoeuvre, choices, health, now));
+            List<Look> now = known(() -> desk.everywhere(manoeuvre, chosen, technique));
+            ctx.json(SignJson.of(manoeuvre, choices, desk.everywhere(manoeuvre, healthy, technique), now));
         }
     }
 
-    private List<Look> looks(Manoeuvre manoeuvre, Chosen chosen, Map<String, String> technique) {
+    private static List<Look> known(Supplier<List<Look>> looks) {
         try {
-            return desk.looks(manoeuvre, chosen, technique);
+            return looks.get();
         } catch (IllegalArgumentException unknown) {
             throw new BadRequestResponse(unknown.getMessage() + ".");
         }

@@ -61,6 +61,21 @@ class SignPagesTest {
         assertThat(peak(sign.path("now"), "right")).isEqualTo(peak(sign.path("health"), "right"));
     }
 
+    /** Common practice, no source: where a murmur is loudest is found by comparing one area with another. */
+    @Test
+    void everyAreaCanBeComparedUnlessOneWasChosen() throws JsonProcessingException {
+        String sign = "/educator/signs/murmur-loudest?with=aortic-stenosis";
+        JsonNode all = new ObjectMapper().readTree(educator.json(sign).body());
+        JsonNode one = new ObjectMapper()
+                .readTree(educator.json(sign + "&how-heart-area=aortic").body());
+
+        assertThat(all.path("now").findValuesAsText("heart-area"))
+                .hasSize(5)
+                .doesNotHaveDuplicates()
+                .isEqualTo(all.path("health").findValuesAsText("heart-area"));
+        assertThat(one.path("now").findValuesAsText("heart-area")).containsExactly("aortic");
+    }
+
     private static double peak(JsonNode probes, String side) {
         double peak = 0;
         for (JsonNode probe : probes) {
