@@ -14,11 +14,12 @@ function lids(opening) {
   return `M-66 4C-44 ${-up} 40 ${-up - 4} 66 2C40 34 -40 36 -66 4Z`;
 }
 
+/** Its nought is put under the one edge of the pupil, so that the other edge is read off; a tick for each half millimetre. */
 function gauge() {
-  const ticks = Array.from({ length: GAUGE_MM + 1 }, (_, mm) => svg("path", { class: "gauge", d: `M${mm * MM} 0V${mm % 5 ? 5 : 9}` }));
-  const numbers = [0, 5].map((mm) => svg("text", { class: "tick", x: mm * MM, y: 22, "text-anchor": "middle" }, mm));
-  return svg("g", { transform: `translate(${(-GAUGE_MM / 2) * MM} 58)` }, svg("path", { class: "gauge", d: `M0 0H${GAUGE_MM * MM}` }), ...ticks, ...numbers,
-    svg("text", { class: "tick", x: GAUGE_MM * MM + 6, y: 22 }, "mm"));
+  const ticks = Array.from({ length: 2 * GAUGE_MM + 1 }, (_, half) => `M${(half * MM) / 2} 0v${half % 4 === 0 ? 9 : half % 2 === 0 ? 6.5 : 4}`).join("");
+  const numbers = [0, 2, 4, 6, 8].map((mm) => svg("text", { class: "tick", x: mm * MM, y: 22, "text-anchor": "middle" }, mm));
+  return svg("g", {}, svg("path", { class: "gauge", d: `M0 0H${GAUGE_MM * MM}${ticks}` }), ...numbers,
+    svg("text", { class: "tick", x: GAUGE_MM * MM + 3, y: 22 }, "mm"));
 }
 
 /** Two lines that carry the edges of the pupil down to the gauge. */
@@ -29,13 +30,14 @@ class Eye {
     const clip = freshId("lids");
     this.pupil = svg("circle", { class: "pupil" });
     this.edges = svg("path", { class: "gauge-edge" });
+    this.gauge = gauge();
     this.torch = svg("path", { class: "torch", d: "M-16 -58 0 -30 16 -58M-8 -44 8 -44", hidden: true });
     this.rims = ["white", "lid"].map((name) => svg("path", { class: name }));
     this.mask = svg("path");
     const [white, lid] = this.rims;
     const iris = svg("circle", { class: "iris", r: (IRIS_MM / 2) * MM });
     this.node = svg("g", { transform: `translate(${x} 78)` }, svg("clipPath", { id: clip }, this.mask), white,
-      svg("g", { "clip-path": `url(#${clip})` }, iris, this.pupil), lid, ...(gauged ? [this.edges, gauge()] : []), this.torch,
+      svg("g", { "clip-path": `url(#${clip})` }, iris, this.pupil), lid, ...(gauged ? [this.edges, this.gauge] : []), this.torch,
       svg("text", { class: "trace-name", y: -64, "text-anchor": "middle" }, side));
     this.open(USUAL_OPENING_MM);
   }
@@ -45,6 +47,7 @@ class Eye {
     const r = (mm / 2) * MM;
     this.pupil.setAttribute("r", r);
     this.edges.setAttribute("d", edges(r));
+    this.gauge.setAttribute("transform", `translate(${-r} 58)`);
   }
 
   open(mm) {

@@ -3,7 +3,7 @@
 import { el } from "../bedside/dom.js";
 import { Face, between, restOf } from "./face.js";
 import { faceMap } from "./face-map.js";
-import { acted, captioned, force, saidOf, seen } from "./head-parts.js";
+import { acted, amountBar, captioned, force, saidOf, seen } from "./head-parts.js";
 import { amountText } from "./latest.js";
 import { jawOpen, jawTap } from "./jaw.js";
 import { corneaTouch } from "./lid-watch.js";
@@ -29,6 +29,8 @@ const asked = (caption, done, { teeth = 0, felt } = {}) => (host, { probes, fres
   return saidOf([probe]).replace(/^(right|left): /, "");
 };
 
+const named = (text, bar) => el("div", { class: "named-bar" }, el("span", {}, text), bar);
+
 const of = (probe, side, label) => seen(probe, `${side} ${label}`);
 
 const brow = asked("Asked to look up and wrinkle the forehead", (_, side, probe) => ({ rise: of(probe, side, "brow rises by") }));
@@ -37,7 +39,14 @@ const smile = asked("Asked to show the teeth", (_, side, probe) => ({ out: of(pr
 const HELD = "air held behind the cheek";
 const puff = asked("Asked to blow out the cheeks; the lines at the lips are air that escapes", (_, side, probe) => ({ cheek: of(probe, side, HELD) / 100, escapes: 1 - of(probe, side, HELD) / 100 }),
   { felt: (probe) => el("p", { class: "felt" }, `Tapped with a finger, the right cheek holds ${amountText(of(probe, "right", HELD))} % of its air, the left ${amountText(of(probe, "left", HELD))} %.`) });
-const clench = asked("Asked to clench: the muscle over the angle of the jaw", (_, side, probe) => ({ muscle: of(probe, side, "muscle over the jaw thickens by") }), { felt: (probe) => force(probe, "pushes the examiner's hand with", 200) });
+const THICKER = "muscle over the jaw thickens by";
+const THICKEST_MM = 10;
+
+/** What the fingers feel of each muscle, and with what both together push. */
+const bitten = (probe) => el("div", { class: "felt" },
+  ...SIDES.map((side) => named(`${side} muscle thickens by`, amountBar(of(probe, side, THICKER), THICKEST_MM, "mm"))),
+  named("both together push the examiner's hand with", force(probe, "pushes the examiner's hand with", 200)));
+const clench = asked("Asked to clench: the muscle over the angle of the jaw", (_, side, probe) => ({ muscle: of(probe, side, THICKER) }), { felt: bitten });
 
 export const drawings = {
   "face-brow": brow,

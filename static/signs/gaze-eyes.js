@@ -68,10 +68,10 @@ class GazeEye {
   }
 }
 
-/** {right, left, node}; {@code apart} is the distance between the eyes in millimetres. */
-export function gazeEyes(tones, { apart = 62, width = 420, named = true } = {}) {
+/** {right, left, node}; {@code apart} is the distance between the eyes in millimetres, {@code aside} what is seen outside them. */
+export function gazeEyes(tones, { apart = 62, width = 420, named = true, aside = 23 } = {}) {
   const [right, left] = [new GazeEye("right", -apart / 2, tones), new GazeEye("left", apart / 2, tones)];
-  const half = apart / 2 + 23;
+  const half = apart / 2 + aside;
   const top = named ? -24 : -16;
   const height = 32 + (named ? 9 : 0);
   const names = named ? ["right", "left"].map((side) => svg("text", { class: "eye-name", x: side === "right" ? -apart / 2 : apart / 2, y: -18.5, "text-anchor": "middle" }, side)) : [];

@@ -33,7 +33,6 @@ export function direction({ place = "", side }) {
 
 /** The samples once the eye has arrived. */
 const settled = (one) => ({ ...one, samples: one.samples.slice(Math.round(SETTLED_MS / one.stepMs)) });
-const middle = (one) => (lowest(settled(one)) + highest(settled(one))) / 2;
 
 /** Both eyes where they come to stand; an eye that beats has its other end as an outline. */
 function stand(pair, probe, options) {
@@ -59,14 +58,14 @@ function chart(probes) {
   const cells = ROWS.flatMap((up) => COLUMNS.map((right) => {
     const probe = probes.findLast((one) => { const at = direction(one); return at.right === right && at.up === up; });
     const [first] = probes;
-    const pair = gazeEyes(tones(first), { apart: 46, width: 230, named: false });
+    const pair = gazeEyes(tones(first), { apart: 37, width: 320, named: false, aside: 17 });
     const ahead = right === 0 && up === 0;
     if (probe) stand(pair, probe, held);
     else if (ahead) atFirst(pair, first);
     const tried = probe || ahead;
     return el("div", { class: tried ? "gaze-cell" : "gaze-cell not-tried" }, tried ? pair.node : "", el("span", { class: "quiet" }, tried ? directionText(right, up) : `${directionText(right, up)}: not tried`));
   }));
-  return el("div", { class: "gaze-chart" }, ...cells);
+  return el("div", { class: "gaze-chart whole" }, ...cells);
 }
 
 /** The way of both eyes in space, towards the patient's right and upwards. */
@@ -78,12 +77,13 @@ function ways(probe) {
   ];
 }
 
-/** The last movement at true speed. */
+/** The last movement at true speed, where motion is not wanted as its traces alone. */
 function follow(host, probe, { fresh, still }) {
   const pair = gazeEyes(tones(probe), { width: 460 });
   const box = el("div", { class: "traces" });
   const at = direction(probe);
-  host.append(el("div", { class: "stage gaze-stage" }, el("div", { class: "figure-box" }, pair.node, el("p", { class: "quiet shown-side" }, `Looking ${directionText(at.right, at.up)}; the lids are held up`)), box));
+  const looking = `Looking ${directionText(at.right, at.up)}; the lids are held up`;
+  host.append(still ? el("div", {}, el("p", {}, el("b", {}, looking)), box) : el("div", { class: "stage gaze-stage" }, el("div", { class: "figure-box" }, pair.node, el("p", { class: "quiet shown-side" }, looking)), box));
   const show = (ms) => {
     for (const eye of EYES) pair[eye].look(heightAt(across(probe, eye), ms), heightAt(upwards(probe, eye), ms), held());
   };
@@ -108,8 +108,9 @@ function follow(host, probe, { fresh, still }) {
 const eyeSaid = (probe, eye) => {
   const [x, y] = [settled(across(probe, eye)), settled(upwards(probe, eye))];
   const beat = highest(x) - lowest(x);
+  const among = (settledCurve) => amountText((lowest(settledCurve) + highest(settledCurve)) / 2);
   const swing = beat > 0.3 ? `, beating by ${amountText(beat)} degrees, ${amountText(beats(x))} times a second` : "";
-  return `${eye} eye ${amountText(middle(x))} degrees outwards and ${amountText(middle(y))} upwards${swing}`;
+  return `${eye} eye ${among(x)} degrees outwards and ${among(y)} upwards${swing}`;
 };
 
 /** Quick returns of a beating eye in a second. */
@@ -144,7 +145,8 @@ export function eyeMovement(host, { manoeuvre, probes, fresh, still }) {
   }
   const moving = el("div");
   put(moving);
-  host.append(moving, words, chart(probes));
+  const nine = [el("p", { class: "trace-title" }, "The nine positions as you face the patient, the lids held up. In each pair the patient's right eye is on the left."), chart(probes)];
+  host.append(...(still ? [...nine, words, moving] : [moving, words, ...nine]));
   follow(moving, last, { fresh, still });
   const at = direction(last);
   return `Looking ${directionText(at.right, at.up)}: ${saidOne(last)}`;

@@ -75,10 +75,10 @@ export function acted(host, draw, { fresh, still, again = "Watch again", lasts =
 }
 
 /** A bar with its number, for what a hand feels. */
-export const force = (probe, label, most) => {
-  const amount = seen(probe, label);
-  return el("div", { class: "bar" },
+export const amountBar = (amount, most, unit) =>
+  el("div", { class: "bar" },
     svg("svg", { viewBox: "0 0 160 12", width: 160, height: 12, "aria-hidden": "true" }, svg("path", { class: "bar-whole", d: "M0 11.500H160" }),
       svg("rect", { class: "bar-part", x: 0, y: 1, width: Math.max(1, (amount / most) * 160), height: 10 })),
-    el("span", { class: "number" }, `${amountText(amount)} N`));
-};
+    el("span", { class: "number" }, `${amountText(amount)} ${unit}`));
+
+export const force = (probe, label, most) => amountBar(seen(probe, label), most, "N");

@@ -5,6 +5,7 @@
 
 import { announce } from "../bedside/announce.js";
 import { el, put } from "../bedside/dom.js";
+import { keepLegible } from "./legible.js";
 
 const DRAWINGS = {};
 
@@ -121,6 +122,7 @@ export function showSign(host, view) {
     const text = drawing(host, { manoeuvre, probes, fresh, still: withoutMotion.matches, again });
     for (const line of host.querySelectorAll(".partner")) line.append(" ", exerciseFor(probes.at(-1).shown.sign));
     host.append(el("p", { class: "heard" }, text));
+    keepLegible(host);
     if (fresh) announce(text);
   }
   if (waiting) host.append(note("The sign is shown as soon as the server has answered."));

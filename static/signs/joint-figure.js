@@ -1,7 +1,7 @@
 // Joints: how they look, what the thumbs feel, what the palm feels while they move, and fluid in the knee.
 
 import { el, svg } from "../bedside/dom.js";
-import { heightAt, highest, lengthMs, lowest, peak } from "./curve.js";
+import { heightAt, highest, lengthMs, lowest } from "./curve.js";
 import { amountText, curvesOf, sideText } from "./latest.js";
 import { acted } from "./motion/acted.js";
 import { seriesOf } from "./moving.js";
@@ -57,15 +57,14 @@ export function grating(host, { manoeuvre, probes, fresh }) {
   return both.map((probe) => said(manoeuvre, probe, `shakes between ${amountText(lowest(curvesOf(probe)[0]))} and ${amountText(highest(curvesOf(probe)[0]))} tenths of a millimetre`)).join(" ");
 }
 
-function played(host, { probes, fresh, still }, { figure, title, high, from }) {
+function played(host, { probes, fresh, still }, { figure, title, high, from, shown }) {
   const both = atThisPlace(probes, fresh);
   const series = seriesOf(both);
   const make = (probe) => {
     const drawn = figure(probe);
     return { node: drawn.node, show: (ms) => drawn.show(heightAt(curvesOf(probe)[0], ms)) };
   };
-  const farthest = Math.max(...series.map(({ curve }) => peak(curve).ms));
-  acted(host, { probes: both, make, end: lengthMs(series[0].curve), stills: still ? [0, farthest] : [0], traces: [{ series, low: 0, high, title }], since: from, fresh, still });
+  acted(host, { probes: both, make, end: lengthMs(series[0].curve), stills: still ? [0, shown] : [0], traces: [{ series, low: 0, high, title }], since: from, fresh, still });
   host.append(onAPartner());
   return both.map((probe) => {
     const [curve] = curvesOf(probe);
@@ -83,12 +82,12 @@ function innerHollow({ side }) {
 }
 
 export const kneeBulge = (host, view) =>
-  played(host, view, { figure: innerHollow, title: "The inner hollow fills by", high: 8, from: "the stroke down the outer side" });
+  played(host, view, { figure: innerHollow, title: "The inner hollow fills by", high: 8, from: "the stroke down the outer side", shown: 1600 });
 
 /** The straight knee from the side: the kneecap above the thigh bone. */
 function cap() {
   const bone = svg("rect", { class: "limb-inside limb-edge thin", x: 90, width: 60, height: 16, rx: 8 });
-  const node = svg("svg", { class: "look", viewBox: "0 0 240 120", width: 240, height: 120, "aria-hidden": "true" }, line("M4 92H100C120 74 140 74 150 92H236", "limb-edge"), bone, ruler({ at: 190, across: 24, mm: 10, scale: 4, down: true }));
+  const node = svg("svg", { class: "look", viewBox: "0 0 240 120", width: 240, height: 120, "aria-hidden": "true" }, line("M4 92H100C120 74 140 74 150 92H236", "limb-edge"), bone, label(120, 116, "thigh bone"), label(42, 58, "kneecap"), ruler({ at: 190, across: 24, mm: 10, scale: 4, down: true }));
   return { node, place: (y) => bone.setAttribute("y", y) };
 }
 
@@ -98,5 +97,5 @@ export function kneecap(host, view) {
     const most = highest(curvesOf(probe)[0]);
     return { node: drawn.node, show: (mm) => drawn.place(62 - (most - mm) * 4) };
   };
-  return played(host, view, { figure, title: "The kneecap goes down by", high: 10, from: "the push" });
+  return played(host, view, { figure, title: "The kneecap goes down by", high: 10, from: "the push", shown: 400 });
 }

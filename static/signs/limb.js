@@ -37,8 +37,9 @@ export class Limb {
     for (const group of this.moving) group.setAttribute("transform", `rotate(${this.limb.turn * degrees} ${x} ${y})`);
   }
 
-  /** Where the hammer is, so many milliseconds before (negative) or after the tap. */
+  /** Where the hammer is, so many milliseconds before (negative) or after the tap; once it has swung back it is taken away. */
   swing(ms) {
+    this.hammer.setAttribute("visibility", ms > SWING_MS ? "hidden" : "visible");
     const { tap, strike, handle } = this.limb;
     const away = Math.min(Math.abs(ms) / SWING_MS, 1) * SWING;
     this.hammer.setAttribute("transform", `translate(${tap.join(" ")}) rotate(${strike}) scale(1 ${handle}) rotate(${-away} ${GRIP.join(" ")})`);

@@ -1,4 +1,5 @@
-// Both pupils over time, to scale beside a gauge, with what the examiner does: torch, near target, light or dark.
+// Both pupils over time, to scale beside a gauge, with what the examiner does: torch, near target, light or dark. Where motion
+// is not wanted they stand at moments told by what is done alone, so that the same ones are compared in everybody.
 
 import { el, put } from "../bedside/dom.js";
 import { heightAt, lengthMs, peak } from "./curve.js";
@@ -9,30 +10,88 @@ import { Player } from "./player.js";
 import { Trace } from "./trace.js";
 
 const EYES = ["right", "left"];
+const NARROWEST_MM = 1;
 const WIDEST_MM = 8;
+/** A change is drawn on its own axis: here a tenth of a millimetre is some five pixels high. */
+const CHANGE_MM = { low: -3, high: 0.5 };
+const WIDENING_MM = { low: -0.5, high: 4 };
+/** The torch is still where it was so long before the next moment. */
+const BEFORE_MS = 300;
+const AFTER_MS = 1000;
+/** What goes on for long is also looked at on its way. */
+const LATER_MS = 5000;
+const LONG_MS = 6000;
 
 const litEye = (text) => EYES.find((side) => text.includes(`torch on the ${side}`));
 
 const seriesOf = (probe) => EYES.map((side) => ({ side, name: side, curve: curvesOf(probe).find(({ name }) => name === side) })).filter(({ curve }) => curve);
 
+const changed = ({ curve, ...rest }) => ({ ...rest, curve: { ...curve, samples: curve.samples.map((mm) => mm - curve.samples[0]) } });
+
+const sizesText = (series, ms) => series.map(({ name, curve }) => `${name} ${heightAt(curve, ms).toFixed(1)} mm`).join(", ");
+
+const atText = (ms) => (ms < 0 ? "" : `${amountText(ms / 1000)} s, `);
+
+/** Just before each thing that is done, a second after it, and the end; by the numbers that the moments have on the traces. */
+function stillMoments(moments, end) {
+  const at = (ms, what) => ({ ms, when: `${atText(ms)}${what}` });
+  const each = moments.flatMap(({ ms }, index) => [
+    at(ms - BEFORE_MS, `just before ${index + 1}`),
+    at(ms + AFTER_MS, `1 s after ${index + 1}`),
+    ...((moments[index + 1]?.ms ?? end) - ms > LONG_MS ? [at(ms + LATER_MS, `5 s after ${index + 1}`)] : []),
+  ]);
+  return moments.length ? [...each, at(end, "the end")] : [{ ms: 0, when: "" }];
+}
+
+function drawAt(pair, series, moments, ms) {
+  const done = nowDone(moments, ms);
+  for (const { side, curve } of series) pair[side].set(heightAt(curve, ms));
+  for (const side of EYES) pair[side].light(litEye(done) === side);
+  return done;
+}
+
+/** Pairs of eyes beside each other, each at its moment. */
+function sheet(series, moments, end, throughoutText) {
+  return el("div", { class: "pupil-stills" }, ...stillMoments(moments, end).map(({ ms, when }) => {
+    const pair = eyes();
+    const done = drawAt(pair, series, moments, ms);
+    return el("figure", { class: "pupil-still" }, pair.node,
+      el("figcaption", { class: "quiet" }, el("b", {}, when || throughoutText), el("br"), [done, sizesText(series, Math.max(0, ms))].filter(Boolean).join(": ")));
+  }));
+}
+
 /** One probe on the stage. Returns a function that plays it. */
 function stage(host, probe, still) {
+  const [series, moments] = [seriesOf(probe), momentsOf(probe)];
+  const end = Math.max(...series.map(({ curve }) => lengthMs(curve)));
   const pair = eyes();
   const caption = el("p", { class: "quiet shown-side" });
   const box = el("div", { class: "traces" });
-  put(host, el("div", { class: "figure-box" }, pair.node, caption), box);
-  const [series, moments] = [seriesOf(probe), momentsOf(probe)];
+  const figure = still ? sheet(series, moments, end, throughout(probe)) : el("div", { class: "figure-box" }, pair.node, caption);
+  host.classList.toggle("stills", still);
+  put(host, figure, box);
   const show = (ms) => {
-    for (const { side, curve } of series) pair[side].set(heightAt(curve, ms));
-    const done = nowDone(moments, ms);
+    const done = drawAt(pair, series, moments, ms);
     caption.textContent = [done, throughout(probe)].filter(Boolean).join("; ");
-    for (const side of EYES) pair[side].light(litEye(done) === side);
   };
-  const trace = new Trace(box, { series, low: 0, high: WIDEST_MM, from: "the start", marks: moments, watch: (ms) => (player.stop(), show(ms)) });
-  box.append(trace.node);
-  const player = new Player(0, Math.max(...series.map(({ curve }) => lengthMs(curve))), (ms) => (show(ms), trace.at(ms)));
+  const watch = (ms) => {
+    player.stop();
+    show(ms);
+    for (const trace of drawn.slice(1)) trace.at(ms);
+  };
+  const widening = moments.length && !moments.some(({ text }) => /torch|finger/.test(text));
+  const ways = [{ title: "Width of the pupils", series, lines: 8, low: NARROWEST_MM, high: WIDEST_MM }, { title: "Change from the start", series: series.map(changed), lines: 9, ...(widening ? WIDENING_MM : CHANGE_MM) }];
+  const drawn = ways.map(({ title, ...axis }, index) => {
+    const trace = new Trace(box, { ...axis, from: "the start", marks: moments, watch: index === 0 && watch });
+    box.append(el("p", { class: "trace-title" }, title), trace.node);
+    return trace;
+  });
+  const player = new Player(0, end, (ms) => {
+    show(ms);
+    for (const trace of drawn) trace.at(ms);
+  });
   show(0);
-  return () => (still ? show(Math.max(...series.map(({ curve }) => peak(curve).ms))) : player.play());
+  return () => still || player.play();
 }
 
 export function pupils(host, { probes, fresh, still }) {
@@ -41,7 +100,7 @@ export function pupils(host, { probes, fresh, still }) {
   host.append(box);
   const begin = (probe) => stage(box, probe, still)();
   const label = (side) => [still ? "Show" : "Watch again", sideText(side)].filter(Boolean).join(": ");
-  const again = sides.filter((probe) => momentsOf(probe).length > 0 || sides.length > 1);
+  const again = sides.filter((probe) => (momentsOf(probe).length > 0 && !still) || sides.length > 1);
   const last = fresh ?? probes.at(-1);
   const play = stage(box, last, still);
   if (again.length) host.append(el("div", { class: "actions" }, ...again.map((probe) => el("button", { type: "button", onclick: () => begin(probe) }, label(probe.side)))));

@@ -1,12 +1,14 @@
 // The soles are stroked: the great toe and the spread of the other toes of both feet, from the side and from below, and traced.
 
 import { el, svg } from "../bedside/dom.js";
-import { heightAt, highest, lengthMs, lowest, peak } from "./curve.js";
+import { heightAt, highest, lengthMs, lowest } from "./curve.js";
 import { amountText, curvesOf, latestBySide, sideText, wordsText } from "./latest.js";
 import { acted } from "./motion/acted.js";
 import { seriesOf } from "./moving.js";
 
 const STROKE_MS = 900;
+/** Before the stroke, and when the toes have answered. */
+const STILLS = [0, 1400];
 const SOLE = "M60 150C44 150 40 132 43 112C46 92 34 78 33 58C32 42 44 36 62 36C84 36 92 46 90 64C88 84 80 96 80 116C80 138 74 150 60 150Z";
 const STROKE = "M49 142C44 120 42 96 38 72C36 56 52 48 74 48";
 const TOES = [[42, 34, -2], [51, 29, -1], [61, 26, 0], [71, 24, 1]];
@@ -48,8 +50,7 @@ export function toeStroke(host, { probes, fresh, still }) {
   const [toes, fans] = [seriesOf(probes, toeOf), seriesOf(probes, fanOf)];
   const traces = [{ series: toes, low: -20, high: 40, title: "Big toe, up from its rest" }];
   if (fans.length) traces.push({ series: fans, high: 20, title: "Spread of the other toes" });
-  const farthest = Math.max(...toes.map(({ curve }) => peak(curve).ms));
-  acted(host, { probes, make: foot, atRest: true, end: lengthMs(toes[0].curve), stills: still ? [0, farthest] : [0], since: "the start of the stroke", fresh, still, traces });
+  acted(host, { probes, make: foot, atRest: true, end: lengthMs(toes[0].curve), stills: still ? STILLS : [0], since: "the start of the stroke", fresh, still, traces });
   const words = wordsText(latestBySide(probes));
   if (words) host.append(el("p", { class: "felt" }, words));
   return `${latestBySide(probes).map(said).join(" ")} ${words}`.trim();

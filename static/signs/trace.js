@@ -27,9 +27,9 @@ function names(series, x, y, foot) {
   return ends.map(({ name, at }) => svg("text", { class: "trace-name", x: x + 6, y: at - over + 4 }, name));
 }
 
-function grid(x, y, [from, to], [low, high], unit, { width, height }) {
+function grid(x, y, [from, to], [low, high], unit, { width, height, lines }) {
   const across = ticks(from, to, roundStep(to - from, width < 420 ? 4 : 8));
-  const up = ticks(low, high, roundStep(high - low, height < TALL ? 2 : 4));
+  const up = ticks(low, high, roundStep(high - low, lines ?? (height < TALL ? 2 : 4)));
   const inSeconds = to > LONG;
   const timeText = (ms) => (inSeconds ? amountText(ms / 1000) : amountText(ms));
   return [
@@ -42,6 +42,18 @@ function grid(x, y, [from, to], [low, high], unit, { width, height }) {
   ];
 }
 
+const momentText = (ms) => `${amountText(ms / 1000)} s`;
+
+/** Moments stand as numbered lines; what is done at each is told below. */
+const momentMarks = (marks, x, height) =>
+  marks.flatMap(({ ms }, index) => [
+    svg("path", { class: "moment", d: `M${x(ms)} ${PAD.top}V${height - PAD.bottom}` }),
+    svg("text", { class: "tick moment-number", x: x(ms) + 4, y: height - PAD.bottom - 6 }, index + 1),
+  ]);
+
+const momentList = (marks) =>
+  marks.length ? el("ol", { class: "quiet moment-list" }, ...marks.map(({ ms, text }) => el("li", {}, `${text}: from ${momentText(ms)}`))) : "";
+
 /** Which line is which, where there are several. */
 function key(series) {
   if (series.length < 2) return "";
@@ -53,14 +65,15 @@ export class Trace {
   /**
    * @param series [{name, side, curve}] to be drawn on one pair of axes, all of one unit
    * @param low, high the heights that the axis shows at least
-   * @param marks  [{ms}] moments to be marked at the foot
+   * @param marks  [{ms, text}] moments at which something is done, numbered on the trace and listed below one with a stop-watch
    * @param ticks  moments, in milliseconds, at which something is heard
    * @param also   (ms) => what else the stop-watch says there
    * @param short  half as tall, for a curve that goes with another
+   * @param lines  how many lines across there are at most
    * @param from   what the time runs from, such as "the tap"
    * @param watch  (ms) => the stop-watch was moved; false for a trace without a stop-watch
    */
-  constructor(host, { series, low = 0, high = 1, from, watch, marks = [], ticks: sounds = [], short = false, also }) {
+  constructor(host, { series, low = 0, high = 1, from, watch, marks = [], ticks: sounds = [], short = false, lines, also }) {
     this.series = series;
     this.from = from;
     this.also = also ?? (() => "");
@@ -78,16 +91,16 @@ export class Trace {
     this.drawing = svg(
       "svg",
       { class: "trace", viewBox: `0 0 ${width} ${this.height}`, width, height: this.height, "aria-hidden": "true" },
-      ...grid(this.x, this.y, [0, this.end], span, this.unit, { width, height: this.height }),
+      ...grid(this.x, this.y, [0, this.end], span, this.unit, { width, height: this.height, lines }),
       ...series.map((one) => svg("path", { class: `curve ${several}${one.side}`, d: path(one.curve, this.x, this.y) })),
-      ...marks.map(({ ms }) => svg("path", { class: "moment", d: `M${this.x(ms)} ${this.height - PAD.bottom}l-4 7h8Z` })),
+      ...momentMarks(marks, this.x, this.height),
       ...sounds.map((ms) => svg("path", { class: "sound", d: `M${this.x(ms)} ${PAD.top}v12` })),
       ...names(series, width - PAD.right, this.y, this.height - PAD.bottom),
       this.cursor,
       this.reading,
     );
     this.width = width;
-    this.node = el("div", { class: "trace-box" }, this.drawing, key(series), watch ? this.#stopWatch(watch) : "");
+    this.node = el("div", { class: "trace-box" }, this.drawing, key(series), momentList(watch ? marks : []), watch ? this.#stopWatch(watch) : "");
   }
 
   #stopWatch(watch) {

@@ -8,12 +8,15 @@ import { Player } from "../player.js";
 import { Trace } from "../trace.js";
 
 const timeText = (ms) => `${amountText(ms / 1000)} s`;
+/** Up to here, in milliseconds, what lasts no longer is told in milliseconds. */
+const SHORT_MS = 3000;
+const stillText = (ms, end) => (end > SHORT_MS ? timeText(ms) : `${Math.round(ms)} ms`);
 
-function figures(probe, make, times) {
+function figures(probe, make, times, end) {
   return times.map((ms) => {
     const figure = make(probe);
     figure.show(ms ?? 0);
-    return { ...figure, node: el("div", { class: "act-still" }, figure.node, ms === undefined ? "" : el("span", { class: "quiet" }, timeText(ms))) };
+    return { ...figure, node: el("div", { class: "act-still" }, figure.node, ms === undefined ? "" : el("span", { class: "quiet" }, stillText(ms, end))) };
   });
 }
 
@@ -29,13 +32,13 @@ function withRest(sides, atRest) {
  * @param make   (probe) => {node, show(ms)}: one figure; with {@code together} one figure for all sides, of [probe]
  * @param from, end  milliseconds between which it acts
  * @param pace   how many times faster than life it is played
- * @param stills moments that are shown where motion is not wanted; the last is also shown before it is played
+ * @param stills moments that are shown where motion is not wanted, told by what is done and the same for everybody; the last is also shown before it is played
  * @param traces [{title, series, low, high, short?}]
  * @param atRest beside one side that was examined the other stands as it is at rest
  */
 export function acted(host, { probes, make, atRest = false, from = 0, end, pace = 1, stills, traces = [], since = "the start", together = false, fresh, still, again = "Watch again" }) {
   const sides = together ? [{ side: "none", all: latestBySide(probes) }] : withRest(latestBySide(probes), atRest);
-  const rows = sides.map((probe) => ({ probe, acts: figures(probe.all ?? probe, make, still ? stills : [undefined]) }));
+  const rows = sides.map((probe) => ({ probe, acts: figures(probe.all ?? probe, make, still ? stills : [undefined], end) }));
   host.append(el("div", { class: still ? "acts stills" : "acts", "data-figures": rows.length }, ...rows.map(({ probe, acts }) =>
     el("div", { class: "act" }, sideText(probe.side) ? el("b", { class: "act-side" }, sideText(probe.side), probe.rests ? ", at rest: not examined" : "") : "", el("div", { class: "act-row" }, ...acts.map(({ node }) => node))))));
   const show = (ms) => rows.forEach(({ acts }) => acts.forEach((act) => act.show(ms)));

@@ -1,6 +1,6 @@
 // Arms held out: seen from the front at the height of the shoulders, and for two minutes from the side.
 
-import { svg } from "../../bedside/dom.js";
+import { el, svg } from "../../bedside/dom.js";
 import { heightAt, lengthMs } from "../curve.js";
 import { amountText, curvesOf, latestBySide } from "../latest.js";
 import { seriesOf } from "../moving.js";
@@ -46,7 +46,7 @@ function heldOut(probes) {
   const node = picture(340, 320, "held-out",
     svg("path", { class: "skin", d: "M122 128Q124 96 158 92H182Q216 96 218 128L212 262H128Z" }),
     svg("g", { transform: "translate(170 90) scale(1.600)" }, headOn(), eyes(false)), ...hands.map((one) => one.node),
-    svg("text", { class: "tick", x: 2, y: 316 }, "right"), svg("text", { class: "tick", x: 338, y: 316, "text-anchor": "end" }, "left"), svg("text", { class: "tick", x: 170, y: 316, "text-anchor": "middle" }, "cm below the start; arrow: out of the palm"));
+    svg("text", { class: "tick", x: 2, y: 316 }, "right"), svg("text", { class: "tick", x: 338, y: 316, "text-anchor": "end" }, "left"));
   return { node, show: (ms) => hands.forEach((one) => one.show(ms)) };
 }
 
@@ -54,6 +54,7 @@ export function armDrift(host, { probes, fresh, still }) {
   const end = lengthMs(curvesOf(probes.at(-1))[0]);
   const traces = [{ title: "Hand below its place", series: seriesOf(probes), low: -10, high: 50, short: true }, { title: "Palm turned in", series: seriesOf(probes, (curves) => curves[1]), low: 0, high: 60, short: true }];
   acted(host, { probes, make: heldOut, together: true, end, stills: still ? [0, 8000, end] : [end], pace: 4, traces, fresh, still });
+  host.append(el("p", { class: "quiet" }, "Each ruler: centimetres below the start. Each arrow points out of the palm."));
   return `Eyes shut, twenty seconds. ${sidesText(probes)}`;
 }
 

@@ -68,7 +68,7 @@ function bulky(probe, other) {
     svg("path", { class: "grid", d: `M10 ${rest.toFixed(1)}H230` }),
     svg("path", { class: "gauge", d: ticks.map((one, index) => `M244 ${(rest - one * px).toFixed(1)}h${index % 2 ? 5 : 9}`).join("") }),
     ...ticks.filter((_, index) => index % 2 === 0).map((one) => svg("text", { class: "tick", x: 256, y: (rest - one * px + 4).toFixed(1) }, one)),
-    svg("text", { class: "tick", x: 268, y: (rest + 18).toFixed(1), "text-anchor": "end" }, "mm"),
+    svg("text", { class: "tick", x: 268, y: (rest + 23).toFixed(1), "text-anchor": "end" }, "mm"),
     svg("path", { class: "tape", d: `M${middle - 5} ${(top - 3).toFixed(1)}h10V${FLOOR}h-10Z`, "data-mm": mm, "data-cm": cm }),
     svg("text", { class: "trace-name", x: 120, y: FLOOR + 19, "text-anchor": "middle" }, `stands out ${amountText(mm)} mm, round it ${amountText(cm)} cm`),
     svg("text", { class: "tick", x: 10, y: 192 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 192, "text-anchor": "end" }, place.ends[1]));

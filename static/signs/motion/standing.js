@@ -42,8 +42,8 @@ function plan(right, front, title) {
     now.setAttribute("cy", y(ms).toFixed(1));
   };
   const rings = [5, 10, 15, 20].map((cm) => svg("circle", { class: "ring", cx: 75, cy: 80, r: cm * PLAN }));
-  const node = picture(150, 166, "plan", ...rings, svg("text", { class: "tick", x: 75, y: 12, "text-anchor": "middle" }, title),
-    ...[10, 20].map((cm) => svg("text", { class: "tick", x: 77, y: 80 - cm * PLAN + 12 }, `${cm} cm`)), trail, now);
+  const node = picture(150, 182, "plan", ...rings, svg("text", { class: "tick", x: 75, y: 12, "text-anchor": "middle" }, title),
+    trail, now, svg("text", { class: "tick", x: 75, y: 160, "text-anchor": "middle" }, "rings 5 cm apart,"), svg("text", { class: "tick", x: 75, y: 176, "text-anchor": "middle" }, "the outer one 20 cm"));
   return { node, show };
 }
 

@@ -10,6 +10,8 @@ import { acted } from "./acted.js";
 
 const USUAL_DEGREES = 40;
 const LEAD = 260;
+/** The tap, about the farthest of a usual answer, and when a usual one is nearly over. */
+const STILLS = [0, 190, 450];
 
 export function tap(host, { manoeuvre, probes, fresh, still }) {
   const series = seriesOf(probes);
@@ -18,8 +20,7 @@ export function tap(host, { manoeuvre, probes, fresh, still }) {
     const [curve] = curvesOf(probe);
     return { node: limb.node, show: (ms) => (limb.set(heightAt(curve, ms)), limb.swing(ms)) };
   };
-  const farthest = Math.max(...series.map(({ curve }) => peak(curve).ms));
-  acted(host, { probes, make, from: -LEAD, end: lengthMs(series[0].curve), stills: still ? [0, farthest, farthest + 150] : [0], since: "the tap", fresh, still, traces: [{ title: "Angle of the joint", series, high: USUAL_DEGREES }] });
+  acted(host, { probes, make, from: -LEAD, end: lengthMs(series[0].curve), stills: still ? STILLS : [0], since: "the tap", fresh, still, traces: [{ title: "Angle of the joint", series, high: USUAL_DEGREES }] });
   const words = wordsText(latestBySide(probes));
   if (words) host.append(el("p", { class: "felt" }, words));
   return `${series.map(said).join(" ")} ${words}`.trim();

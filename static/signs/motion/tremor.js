@@ -5,7 +5,7 @@ import { heightAt, highest, lengthMs, lowest } from "../curve.js";
 import { amountText, curvesOf, latestBySide, sideText } from "../latest.js";
 import { seriesOf } from "../moving.js";
 import { acted, eachSide } from "./acted.js";
-import { at, flesh, Flesh, hang, headAside, picture } from "./flesh.js";
+import { at, flesh, Flesh, hang, headAside, line, picture } from "./flesh.js";
 import { sidesText } from "./steps.js";
 
 const POINTING = "M0 -7C12 -11 26 -10 34 -6L62 -4C67 -3 67 3 62 3L40 4C36 12 20 16 8 12C2 10 0 6 0 0Z";
@@ -56,12 +56,17 @@ export const upward = (samples) => samples.filter((mm, index) => index && sample
 
 function copying(probe) {
   const [other, own] = curvesOf(probe);
-  const hands = [[other, 40, "other hand, beats time"], [own, 138, `${probe.side} hand`]].map(([curve, y, name]) => {
+  const hands = [[other, 48, ["other hand,", "beats time"]], [own, 150, [`${probe.side} hand`]]].map(([curve, y, names]) => {
     const hand = svg("path", { class: "skin", d: POINTING });
-    return { y, curve, hand, node: svg("g", {}, flesh(18, [[0, y], [78, y]]), hand, svg("text", { class: "tick", x: 4, y: y + 34 }, name)) };
+    const arm = new Flesh(18);
+    return { y, curve, hand, arm, node: svg("g", {}, arm.node, hand, ...names.map((name, line) => svg("text", { class: "tick", x: 2, y: y - 18 - 15 * (names.length - 1 - line) }, name))) };
   });
-  const show = (ms) => hands.forEach(({ hand, curve, y }) => hand.setAttribute("transform", at(78, y - heightAt(curve, ms) * 1.2)));
-  return { node: picture(200, 194, "shaking", ...hands.map(({ node }) => node)), show };
+  const show = (ms) => hands.forEach(({ hand, arm, curve, y }) => {
+    const wrist = [78, y - heightAt(curve, ms) * 1.2];
+    arm.set([[-20, y], wrist]);
+    hand.setAttribute("transform", at(...wrist));
+  });
+  return { node: picture(200, 204, "shaking", ...hands.map(({ node }) => node)), show };
 }
 
 export function tremorCopying(host, { probes, fresh, still }) {
@@ -71,21 +76,30 @@ export function tremorCopying(host, { probes, fresh, still }) {
   return `${latestBySide(probes).map((probe) => `${sideText(probe.side)}: the other hand beats ${upward(curvesOf(probe)[0].samples)} times in four seconds; this hand ${swings(curvesOf(probe)[1])}`).join(". ")}.`;
 }
 
-/** An arm that moves by itself, from the front. */
+/** Shoulder, elbow and wrist of an arm whose hand has moved by itself, from the front; the hand also turns a little late. */
+function restlessArm(curve, way, ms) {
+  const cm = heightAt(curve, ms);
+  const shoulder = [100 - way * 22, 56];
+  const elbow = hang(shoulder, 52, way * (12 + cm * 1.6));
+  return { cm, points: [shoulder, elbow, hang(elbow, 50, way * (18 + cm * 3.6 + heightAt(curve, ms + 300)))] };
+}
+
+/** An arm that moves by itself; the line is the way of the hand up to now. */
 function restless(probe) {
   const [curve] = curvesOf(probe);
   const way = probe.side === "right" ? -1 : 1;
   const arm = new Flesh(12);
   const hand = svg("circle", { class: "skin", r: 8 });
+  const trail = svg("path", { class: "trail hand-way", d: "" });
   const x = 100 - way * 30;
-  const node = picture(200, 200, "restless", svg("path", { class: "outline", d: `M${x - way * 20} 40Q${x + way * 8} 40 ${x + way * 12} 58L${x + way * 6} 190` }), arm.node, hand);
+  const node = picture(200, 200, "restless", svg("path", { class: "outline", d: `M${x - way * 20} 40Q${x + way * 8} 40 ${x + way * 12} 58L${x + way * 6} 190` }), arm.node, hand, trail);
   const show = (ms) => {
-    const cm = heightAt(curve, ms);
-    const elbow = hang([x + way * 8, 56], 52, way * (12 + cm * 1.6));
-    const wrist = hang(elbow, 50, way * (18 + cm * 3.6 + heightAt(curve, ms + 300)));
-    arm.set([[x + way * 8, 56], elbow, wrist]);
-    hand.setAttribute("transform", at(...wrist));
+    const { cm, points } = restlessArm(curve, way, ms);
+    arm.set(points);
+    hand.setAttribute("transform", at(...points.at(-1)));
     hand.dataset.cm = cm;
+    const count = Math.max(1, Math.ceil(ms / curve.stepMs));
+    trail.setAttribute("d", line(Array.from({ length: count + 1 }, (_, index) => restlessArm(curve, way, (index / count) * ms).points.at(-1))));
   };
   return { node, show };
 }
@@ -93,7 +107,7 @@ function restless(probe) {
 export function unrest(host, { probes, fresh, still }) {
   const [curve] = curvesOf(probes.at(-1));
   const end = lengthMs(curve);
-  acted(host, { probes, make: restless, end, stills: still ? [0, 2400, 5200] : [2400], fresh, still, traces: eachSide(probes, "movement of the hand", { low: -30, high: 30 }) });
+  acted(host, { probes, make: restless, end, stills: still ? [1200, 4000, end] : [2400], fresh, still, traces: eachSide(probes, "movement of the hand", { low: -30, high: 30 }) });
   return `${sidesText(probes)} ${latestBySide(probes).map((probe) => `${probe.side} hand between ${amountText(lowest(curvesOf(probe)[0]))} and ${amountText(highest(curvesOf(probe)[0]))} cm`).join(", ")}.`;
 }
 

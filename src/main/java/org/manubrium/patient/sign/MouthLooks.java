@@ -50,9 +50,30 @@ final class MouthLooks {
                 "teeth",
                 "sound",
                 List.of(
-                        read("teeth with a hole", "teeth", 1, of("teeth", "decay"), "decayed", "teeth.seen.decay"),
+                        read(
+                                "teeth with a hole",
+                                "teeth",
+                                1,
+                                whole(of("teeth", "decay")),
+                                "decayed",
+                                "teeth.seen.decay"),
                         read("edge of the gum swollen", "%", PERCENT, of("teeth", "gums"), "gums", "teeth.seen.gums"),
-                        drawn("gaps", "teeth", 1, of("teeth", "missing"))));
+                        drawn("gaps", "teeth", 1, whole(of("teeth", "missing")))));
+    }
+
+    /** Teeth are counted: what is read is what can be counted on the drawing. */
+    private static Feature.Amount whole(Feature.Amount counted) {
+        return new Feature.Amount() {
+            @Override
+            public double of(Body body, Side side) {
+                return Math.round(counted.of(body, side));
+            }
+
+            @Override
+            public List<String> quantities(Side side) {
+                return counted.quantities(side);
+            }
+        };
     }
 
     private static Look half() {

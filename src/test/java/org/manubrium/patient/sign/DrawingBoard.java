@@ -87,6 +87,13 @@ final class DrawingBoard implements AutoCloseable {
         return board;
     }
 
+    /** A page as narrow as a telephone. */
+    static DrawingBoard narrow(int width) {
+        DrawingBoard board = new DrawingBoard();
+        Chromium.resize(board.chromium.driver(), width, 844);
+        return board;
+    }
+
     static List<Manoeuvre> manoeuvres() {
         return of(HEAD.keySet());
     }

@@ -123,11 +123,12 @@ class HeadDrawingTest {
     void theEyeOfASixthPalsyStandsShortOnTheDrawingByWhatIsShown() {
         Bedside patient = with("sixth-nerve-palsy", Side.LEFT);
         String item = "eye-movement:left@outward";
+        // straight ahead comes first
         board.draw(patient, "eye-movement", List.of(item), true);
-        double drawn = outward("left", 0);
+        double drawn = outward("left", 1);
         double shown = settled(patient, item, "left outwards");
         board.draw(healthy(), "eye-movement", List.of(item), true);
-        double full = outward("left", 0);
+        double full = outward("left", 1);
 
         assertThat(drawn).isCloseTo(shown, within(0.5));
         assertThat(full - drawn)
@@ -140,8 +141,8 @@ class HeadDrawingTest {
         Bedside patient = with("third-nerve-compression", Side.RIGHT);
         List<String> items = List.of("eye-movement:right@up", "eye-movement:right@inward", "eye-movement:left@inward");
         board.draw(patient, "eye-movement", items, true);
-        // the moving pair comes first, then the cells row by row: up is the second, across the fourth and the sixth
-        Map<String, Integer> cells = Map.of(items.get(0), 1, items.get(2), 2, items.get(1), 4);
+        // the cells that were tried, row by row: up, to the patient's right, straight ahead, to the left
+        Map<String, Integer> cells = Map.of(items.get(0), 0, items.get(2), 1, items.get(1), 3);
         cells.forEach((item, cell) -> {
             for (String eye : List.of("right", "left")) {
                 assertThat(outward(eye, cell))
@@ -153,6 +154,22 @@ class HeadDrawingTest {
                 .isEqualTo(9);
         assertThat(board.number("return board.querySelectorAll('.gaze-cell.not-tried').length"))
                 .isEqualTo(5);
+    }
+
+    @Test
+    void theStillsShowAllNinePositionsWhateverWasLookedAtLast() {
+        for (Bedside patient : List.of(healthy(), with("third-nerve-compression", Side.LEFT))) {
+            String said = board.draw(patient, "eye-movement");
+
+            assertThat(said).doesNotContain("NaN");
+            assertThat(board.number("return board.querySelectorAll('.gaze-cell .eyeball.left').length"))
+                    .isEqualTo(9);
+            assertThat(board.number("return board.querySelectorAll('.eyeball.left').length"))
+                    .isEqualTo(9);
+            assertThat(board.number("const chart = board.querySelector('.gaze-chart').getBoundingClientRect();"
+                            + " return board.querySelector('svg.trace').getBoundingClientRect().top - chart.bottom"))
+                    .isPositive();
+        }
     }
 
     /** Counted on the eye itself, moved through time with the stop-watch of the trace. */
@@ -317,8 +334,129 @@ class HeadDrawingTest {
         assertThat(said.split("\\|", -1)).hasSize(2);
         assertThat(said.split("\\|", -1)[0]).startsWith("upper outer quarter").contains("Nothing there yet.");
         assertThat(said.split("\\|", -1)[1]).startsWith("upper outer quarter").contains("Yes, red.");
-        assertThat(board.number("return board.querySelectorAll('.dot.free').length"))
+        assertThat(board.number("return board.querySelectorAll('.field-point .field-mark[d=\"M0 0\"]').length"))
                 .isEqualTo(12);
+    }
+
+    /** The marks of the points of one eye, in the order in which they were tried. */
+    private static List<String> fieldMarks(Bedside patient, Side eye) {
+        board.draw(patient, "visual-field");
+        return List.of(board.text(
+                        "return [...board.querySelectorAll('.one-field')][%d].querySelectorAll('.field-mark').values()"
+                                        .formatted(eye == Side.RIGHT ? 0 : 1)
+                                + ".map((mark) => mark.getAttribute('d')).toArray().join('|')")
+                .split("\\|", -1));
+    }
+
+    @Test
+    void aPointThatIsWashedOutHasAMarkOfItsOwnWhichTheLegendNames() {
+        List<String> seen = fieldMarks(healthy(), Side.LEFT);
+        List<String> dim = fieldMarks(with("optic-neuritis", Side.LEFT), Side.LEFT);
+        String washed =
+                board.text("return [...board.querySelectorAll('.field-legend li')].find((one) => one.textContent"
+                        + ".includes('washed out')).querySelector('.field-mark').getAttribute('d')");
+        String said =
+                board.text("return [...board.querySelectorAll('.field-said li')].map(li => li.textContent).join('|')");
+
+        assertThat(seen).hasSize(7).containsOnly(seen.get(0)).doesNotContain(washed);
+        assertThat(dim).hasSize(7).contains(washed);
+        assertThat(dim.stream().filter(washed::equals).count()).isEqualTo(said.split("washed out", -1).length - 1);
+    }
+
+    /** The heights, in pixels, of a pupil's line on the trace of its change, at the start and three seconds later. */
+    private static double fallenBy(Bedside patient, String eye) {
+        board.draw(patient, "pupil-light-direct", List.of("pupil-light-direct:right"), true);
+        return board.number(
+                "const line = board.querySelectorAll('svg.trace')[1].querySelector('.curve.%s')".formatted(eye)
+                        + ".getAttribute('d').slice(1).split('L').map((pair) => pair.trim().split(' ').map(Number));"
+                        + " return line[58][1] - line[0][1]");
+    }
+
+    /** A tonic pupil narrows by some tenths of a millimetre, one without its third nerve not at all. */
+    @Test
+    void aWeakReactionIsToldFromNoneOnTheStills() {
+        Bedside weak = with("tonic-pupil", Side.RIGHT);
+        Bedside none = with("third-nerve-compression", Side.RIGHT);
+
+        assertThat(fallenBy(weak, "right")).isBetween(8.0, 30.0);
+        assertThat(fallenBy(none, "right")).isBetween(-1.0, 1.0);
+        assertThat(fallenBy(healthy(), "right")).isGreaterThan(60);
+    }
+
+    private static String moments() {
+        return board.text(
+                "return [...board.querySelectorAll('.pupil-still b')].map((one) => one.textContent).join('|')");
+    }
+
+    @Test
+    void thePupilsAreComparedAtTheSameMomentsInEverybody() {
+        Map<String, String> moments = Map.of(
+                "swinging-light",
+                        "just before 1|1 s, 1 s after 1|2.9 s, just before 2|4.2 s, 1 s after 2|6.1 s, just before 3|"
+                                + "7.4 s, 1 s after 3|9.3 s, just before 4|10.6 s, 1 s after 4|12.8 s, the end",
+                "pupil-near",
+                        "just before 1|1 s, 1 s after 1|4.7 s, just before 2|6 s, 1 s after 2|10 s, 5 s after 2|"
+                                + "11.9 s, the end");
+        moments.forEach((manoeuvre, told) -> {
+            for (Bedside patient :
+                    List.of(healthy(), with("tonic-pupil", Side.LEFT), with("optic-neuritis", Side.RIGHT))) {
+                board.draw(patient, manoeuvre);
+                assertThat(moments()).as(manoeuvre).isEqualTo(told);
+            }
+        });
+    }
+
+    /** From memory: with a relative afferent defect both pupils widen when the torch comes to that eye. */
+    @Test
+    void theStillsOfTheSwingingTorchShowBothPupilsWidenAsItComesToTheWorseEye() {
+        board.draw(with("optic-neuritis", Side.LEFT), "swinging-light");
+        List<Double> right = widths();
+        board.draw(healthy(), "swinging-light");
+        List<Double> healthy = widths();
+
+        assertThat(right.get(3) - right.get(2)).isGreaterThan(0.25);
+        assertThat(right.get(7) - right.get(6)).isGreaterThan(0.2);
+        assertThat(right.get(5) - right.get(4)).isNegative();
+        assertThat(healthy.get(3) - healthy.get(2)).isLessThan(0.15);
+    }
+
+    /** Of the right pupil in each still, mm. */
+    private static List<Double> widths() {
+        return ((List<?>) board.read("return [...board.querySelectorAll('.pupil-still')].map((one) =>"
+                        + " Number(one.querySelector('.pupil').getAttribute('r')) / 4)"))
+                .stream().map(one -> ((Number) one).doubleValue()).toList();
+    }
+
+    @Test
+    void theBiteHasABarForEachMuscleAndOneForBoth() {
+        Bedside patient = with("angle-tumour", Side.LEFT);
+        board.draw(patient, "bite");
+        List<Double> bars = ((List<?>) board.read("return [...board.querySelectorAll('.named-bar .bar-part')]"
+                        + ".map((bar) => Number(bar.getAttribute('width')))"))
+                .stream().map(one -> ((Number) one).doubleValue()).toList();
+        String named = board.text(
+                "return [...board.querySelectorAll('.named-bar > span')]" + ".map((one) => one.textContent).join('|')");
+
+        assertThat(named).startsWith("right muscle").contains("|left muscle", "|both together");
+        assertThat(bars.get(0) / bars.get(1))
+                .isCloseTo(
+                        measure(patient, "bite", "right muscle over the jaw thickens by")
+                                / measure(patient, "bite", "left muscle over the jaw thickens by"),
+                        within(0.1))
+                .isGreaterThan(1.5);
+    }
+
+    @Test
+    void aToothIsDrawnWithAHoleWhereTeethAreReadAsDecayedAndNowhereElse() {
+        for (double decay : List.of(0.0, 0.3, 0.6, 1.0, 1.6, 5.0)) {
+            Bedside patient = healthy().shift("teeth.decay", decay);
+            board.draw(patient, "teeth-and-gums");
+            String holes = board.text("return board.querySelector('.tooth-hole').getAttribute('d')");
+
+            assertThat(holes.isEmpty())
+                    .as("%s", decay)
+                    .isEqualTo(!patient.word("teeth-and-gums").equals("decayed"));
+        }
     }
 
     @Test
@@ -329,6 +467,7 @@ class HeadDrawingTest {
             Appearance shown = patient.show(last(manoeuvre), Map.of());
 
             assertThat(said).as(manoeuvre.id()).contains(shown.words()).hasSizeGreaterThan(10);
+            assertThat(said).as(manoeuvre.id()).doesNotContain("NaN", "undefined", "Infinity");
             assertThat(board.number("return board.querySelectorAll('svg').length"))
                     .as(manoeuvre.id())
                     .isPositive();

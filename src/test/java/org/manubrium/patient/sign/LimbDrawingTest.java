@@ -365,6 +365,86 @@ class LimbDrawingTest {
         assertThat(moved / SKIN_MM).isCloseTo(measure(patient, "abdominal-upper:left", 0), within(0.2));
     }
 
+    private static String stillTimes() {
+        return board.text(
+                "return [...board.querySelectorAll('.act-still .quiet')].map((one) => one.textContent).join(' ')");
+    }
+
+    @Test
+    void aTapIsComparedAtTheSameThreeMomentsWhetherTheLimbAnswersOrNot() {
+        for (Bedside patient : List.of(healthy(), with("large-fibre-neuropathy", Side.NONE))) {
+            board.draw(patient, "knee-reflex", List.of("knee-reflex:right"), true);
+
+            assertThat(stillTimes()).isEqualTo("0 ms 190 ms 450 ms");
+        }
+    }
+
+    @Test
+    void theHammerIsTakenAwayAfterTheTap() {
+        board.draw(healthy(), "biceps-reflex", List.of("biceps-reflex:right"), true);
+
+        assertThat(board.text(
+                        "return [...board.querySelectorAll('.hammer')].map((one) => one.getAttribute('visibility'))"
+                                + ".join(' ')"))
+                .isEqualTo("visible hidden hidden");
+    }
+
+    /** How far the sphincter's upper wall stands above the finger in it, in the units of the drawing, at a moment. */
+    private static double wallAbove(double ms) {
+        at(ms);
+        return number("const wall = board.querySelector('.sphincter'); const box = wall.getBBox();"
+                + " return 92 - (box.y + box.height + shift(wall)[1])");
+    }
+
+    @Test
+    void theSphincterClosesOnTheFingerByTheShownMillimetresWhenTheGlansOrClitorisIsSqueezed() {
+        draw(healthy(), "bulbocavernosus");
+        double moved = wallAbove(0) - wallAbove(450);
+
+        assertThat(moved / SKIN_MM)
+                .isCloseTo(measure(healthy(), "bulbocavernosus", 0), within(0.3))
+                .isGreaterThan(4);
+        assertThat(wallAbove(450)).isBetween(-0.5, 5.0);
+        assertThat(board.text("return board.querySelector('.squeeze').textContent"))
+                .contains("glans or clitoris", "gloved finger", "sphincter");
+
+        draw(healthy(), "anal-wink");
+        assertThat(board.number("return board.querySelectorAll('.sphincter').length"))
+                .isZero();
+        assertThat(board.text("return board.textContent")).contains("pin", "skin round the anus");
+    }
+
+    /** The width of the way of the right hand in eight seconds, in the units of the drawing. */
+    private static double handWay(Bedside patient) {
+        board.draw(patient, "unrest", List.of("unrest:right"), true);
+        return board.number("return [...board.querySelectorAll('.hand-way')].at(-1).getBBox().width");
+    }
+
+    @Test
+    void restlessnessIsDrawnAsTheWayThatTheHandTakes() {
+        double still = handWay(healthy());
+        double dances = handWay(with("chorea", Side.NONE));
+        double flings = handWay(with("hemiballism", Side.LEFT));
+
+        assertThat(still).isLessThan(2);
+        assertThat(dances).isGreaterThan(20);
+        assertThat(flings).isGreaterThan(1.5 * dances);
+    }
+
+    @Test
+    void aCopyingHandStaysOnItsArmAndNoNameLiesUnderIt() {
+        draw(with("functional-tremor", Side.LEFT), "tremor-copying");
+        for (int ms : List.of(125, 375, 900)) {
+            at(ms);
+            double over = board.number("const apart = (one, other) => one.right < other.left || other.right < one.left"
+                    + " || one.bottom < other.top || other.bottom < one.top;"
+                    + " const boxes = (what) => [...board.querySelectorAll(what)].map((one) => one.getBoundingClientRect());"
+                    + " return boxes('.shaking text').filter((word) => boxes('.shaking .skin')"
+                    + ".some((hand) => !apart(word, hand))).length");
+            assertThat(over).as("%d ms", ms).isZero();
+        }
+    }
+
     /** Campbell, Pocket Guide to DeJong: the distance at which two points are told apart. */
     @Test
     void thePatientSaysTwoDownToTheShownDistance() {

@@ -136,6 +136,9 @@ class SurfaceDrawingTest {
         String cap = "return Number(board.querySelectorAll('svg.look rect')[%d].getAttribute('y'))";
         assertThat(board.number(cap.formatted(1)) - board.number(cap.formatted(0)) > 4)
                 .isEqualTo(taps);
+        assertThat(board.text("return [...board.querySelectorAll('.act-still .quiet')].map((one) => one.textContent)"
+                        + ".join(' ')"))
+                .isEqualTo("0 ms 400 ms");
     }
 
     /** The angle between the two lines at the fold of the nail: within a degree and a half. */
