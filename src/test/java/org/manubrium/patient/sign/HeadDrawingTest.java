@@ -414,7 +414,7 @@ class HeadDrawingTest {
         board.draw(healthy(), "swinging-light");
         List<Double> healthy = widths();
 
-        assertThat(right.get(3) - right.get(2)).isGreaterThan(0.25);
+        assertThat(right.get(3) - right.get(2)).isGreaterThan(0.2);
         assertThat(right.get(7) - right.get(6)).isGreaterThan(0.2);
         assertThat(right.get(5) - right.get(4)).isNegative();
         assertThat(healthy.get(3) - healthy.get(2)).isLessThan(0.15);

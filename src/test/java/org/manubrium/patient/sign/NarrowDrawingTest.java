@@ -31,11 +31,13 @@ class NarrowDrawingTest {
         assertThat(words).isGreaterThan(500);
     }
 
-    /** Without this the test above could not fail: the same words as the drawing itself sizes them. */
+    /** Without this the test above could not fail: the same words as the style sheet alone sizes them. */
     @Test
-    void aDrawingByItselfHasSmallerOnes() {
+    void wordsThatAreNotKeptLegibleAreSmaller() {
         try (DrawingBoard board = DrawingBoard.narrow(390)) {
-            board.draw(HEALTHY, "gait");
+            board.showAll(HEALTHY, Bedside.manoeuvre("gait"));
+            board.read("for (const word of board.querySelectorAll('svg text')) word.style.removeProperty('font-size');"
+                    + " return true");
             assertThat(board.text(TOO_SMALL)).isNotEmpty();
         }
     }
