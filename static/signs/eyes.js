@@ -17,7 +17,7 @@ function lids(opening) {
 /** Its nought is put under the one edge of the pupil, so that the other edge is read off; a tick for each half millimetre. */
 function gauge() {
   const ticks = Array.from({ length: 2 * GAUGE_MM + 1 }, (_, half) => `M${(half * MM) / 2} 0v${half % 4 === 0 ? 9 : half % 2 === 0 ? 6.5 : 4}`).join("");
-  const numbers = [0, 2, 4, 6, 8].map((mm) => svg("text", { class: "tick", x: mm * MM, y: 22, "text-anchor": "middle" }, mm));
+  const numbers = [0, 4, 8].map((mm) => svg("text", { class: "tick", x: mm * MM, y: 22, "text-anchor": "middle" }, mm));
   return svg("g", {}, svg("path", { class: "gauge", d: `M0 0H${GAUGE_MM * MM}${ticks}` }), ...numbers,
     svg("text", { class: "tick", x: GAUGE_MM * MM + 3, y: 22 }, "mm"));
 }
@@ -62,6 +62,6 @@ class Eye {
 
 /** {right, left, node}: each eye can be set, opened and lit; with a gauge for the width of the pupil or without. */
 export function eyes({ gauged = true } = {}) {
-  const [right, left] = [new Eye("right", 90, gauged), new Eye("left", 270, gauged)];
+  const [right, left] = [new Eye("right", 84, gauged), new Eye("left", 256, gauged)];
   return { right, left, node: svg("svg", { class: "eyes", viewBox: "0 0 360 176", width: 420, height: 205, "aria-hidden": "true" }, right.node, left.node) };
 }

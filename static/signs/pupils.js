@@ -68,7 +68,7 @@ function stage(host, probe, still) {
   const caption = el("p", { class: "quiet shown-side" });
   const box = el("div", { class: "traces" });
   const figure = still ? sheet(series, moments, end, throughout(probe)) : el("div", { class: "figure-box" }, pair.node, caption);
-  host.classList.toggle("stills", still);
+  host.classList.toggle("stills", Boolean(still));
   put(host, figure, box);
   const show = (ms) => {
     const done = drawAt(pair, series, moments, ms);

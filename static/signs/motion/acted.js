@@ -32,7 +32,7 @@ function withRest(sides, atRest) {
  * @param make   (probe) => {node, show(ms)}: one figure; with {@code together} one figure for all sides, of [probe]
  * @param from, end  milliseconds between which it acts
  * @param pace   how many times faster than life it is played
- * @param stills moments that are shown where motion is not wanted, told by what is done and the same for everybody; the last is also shown before it is played
+ * @param stills moments that are shown where motion is not wanted, as a rule told by what is done and the same for everybody; the last is also shown before it is played
  * @param traces [{title, series, low, high, short?}]
  * @param atRest beside one side that was examined the other stands as it is at rest
  */

@@ -66,7 +66,8 @@ class Aside {
 
 /** From the front, coming towards the eye: the right limbs are on the left of the picture. */
 class FromFront {
-  constructor(walker) {
+  /** @param named whether the sides are written below it */
+  constructor(walker, named = true) {
     this.walker = walker;
     const limb = () => ({ leg: new Flesh(13), arm: new Flesh(8), foot: svg("ellipse", { class: "skin", rx: 7, ry: 5 }), hand: svg("path", { class: "skin", d: HAND }) });
     this.limbs = { right: limb(), left: limb() };
@@ -75,7 +76,7 @@ class FromFront {
     this.head = svg("g", {}, headOn(1.25), eyes(true, 1.25));
     const { left, right } = this.limbs;
     this.node = picture(180, 256, "walk-front", svg("path", { class: "grid zero", d: `M0 ${FLOOR}H180` }),
-      svg("text", { class: "tick", x: 2, y: 252 }, "right"), svg("text", { class: "tick", x: 178, y: 252, "text-anchor": "end" }, "left"),
+      ...(named ? [svg("text", { class: "tick", x: 2, y: 252 }, "right"), svg("text", { class: "tick", x: 178, y: 252, "text-anchor": "end" }, "left")] : []),
       right.foot, left.foot, right.leg.node, left.leg.node, this.trunk, right.arm.node, left.arm.node, right.hand, left.hand, this.head, this.pelvis);
   }
 
@@ -131,7 +132,7 @@ const FRAMES = 8;
 function stride(probe) {
   const walker = new Walker(probe.shown);
   const frames = Array.from({ length: FRAMES }, (_, index) => {
-    const views = [new Aside(walker), new FromFront(walker)];
+    const views = [new Aside(walker), new FromFront(walker, index === 0)];
     views.forEach((view) => view.show((index / FRAMES) * walker.strideMs));
     return el("div", { class: "walk-frame" }, ...views.map(({ node }) => node));
   });

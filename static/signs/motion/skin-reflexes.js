@@ -15,7 +15,7 @@ const belly = () => [
   svg("path", { class: "outline", d: "M48 4C42 40 52 80 46 120C44 150 40 170 44 196M172 4C178 40 168 80 174 120C176 150 180 170 176 196" }),
   svg("path", { class: "outline", d: "M60 34C76 60 92 34 110 30C128 34 144 60 160 34M70 172Q110 196 150 172" }),
 ];
-const SQUEEZES = "M-12 -42V-10C-12 2 12 2 12 -10V-52Z";
+const SQUEEZES = "M-12 -42V-10C-12 2 12 2 12 -10V-42Z";
 const navelAt = [110, 104];
 const navel = () => svg("g", {}, svg("ellipse", { class: "skin", rx: 5, ry: 7 }), svg("path", { class: "outline", d: "M0 -4V4" }));
 const cross = ([x, y]) => svg("path", { class: "gauge-edge", d: `M${x - 14} ${y}h28M${x} ${y - 14}v28` });

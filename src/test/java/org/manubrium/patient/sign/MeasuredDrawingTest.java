@@ -142,7 +142,7 @@ class MeasuredDrawingTest {
             const eyes = [...board.querySelectorAll('svg.eyes > g')];
             const width = (eye) => {
               const number = (n) => Number([...eyes[eye].querySelectorAll('.tick')].find((t) => t.textContent === String(n)).getAttribute('x'));
-              return 2 * Number(eyes[eye].querySelector('.pupil').getAttribute('r')) / ((number(5) - number(0)) / 5);
+              return 2 * Number(eyes[eye].querySelector('.pupil').getAttribute('r')) / ((number(8) - number(0)) / 8);
             };
             """;
 
