@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.manubrium.anatomy.Lesion;
 
-/** The tabled numbers of the body model. */
+/** The tabled numbers of the body model, under names that are the very strings by which the code asks for them. */
 public final class Physiology {
     private final Map<String, Quantity> quantities;
     private final Map<String, Constant> constants;
@@ -31,12 +31,13 @@ public final class Physiology {
             List<Course> courses,
             List<Saying> sayings,
             List<BuildShift> builds) {
-        this.quantities = quantities.stream().collect(Collectors.toMap(Quantity::id, Function.identity()));
+        this.quantities = quantities.stream().collect(Collectors.toMap(q -> q.id().intern(), Function.identity()));
         this.parts = parts.stream().collect(Collectors.groupingBy(QuantityPart::whole));
-        this.constants = constants.stream().collect(Collectors.toMap(Constant::name, Function.identity()));
+        this.constants =
+                constants.stream().collect(Collectors.toMap(c -> c.name().intern(), Function.identity()));
         constants.forEach(constant -> {
             String[] name = constant.name().split("\\.", 2);
-            families.computeIfAbsent(name[0], f -> new HashMap<>()).put(name[name.length - 1], constant);
+            families.computeIfAbsent(name[0], f -> new HashMap<>()).put(name[name.length - 1].intern(), constant);
         });
         this.courses = courses.stream().collect(Collectors.groupingBy(Course::division));
         builds.forEach(shift -> this.builds

@@ -1,7 +1,5 @@
 package org.manubrium.patient.sign;
 
-import java.util.Comparator;
-import java.util.stream.IntStream;
 import org.manubrium.patient.Body;
 import org.manubrium.patient.Physiology;
 
@@ -12,6 +10,7 @@ import org.manubrium.patient.Physiology;
  */
 record VenousColumn(Physiology numbers, double pressure, Line offset) {
     private static final int OFFSETS = 4;
+    private static final int UPRIGHT = 90;
 
     /** Where the great vein is blocked, the column stands on the pressure above the block, not on the right atrium. */
     static VenousColumn of(Body body) {
@@ -53,9 +52,15 @@ record VenousColumn(Physiology numbers, double pressure, Line offset) {
 
     /** The angle, in whole degrees, at which the top stands nearest to the middle of the neck. */
     double tilt() {
-        return IntStream.rangeClosed(0, 90)
-                .boxed()
-                .min(Comparator.comparingDouble(angle -> Math.abs(height(angle) - (clavicle(angle) + jaw(angle)) / 2)))
-                .orElseThrow();
+        double best = 0;
+        double nearest = Double.MAX_VALUE;
+        for (int angle = 0; angle <= UPRIGHT; angle++) {
+            double off = Math.abs(height(angle) - (clavicle(angle) + jaw(angle)) / 2);
+            if (off < nearest) {
+                nearest = off;
+                best = angle;
+            }
+        }
+        return best;
     }
 }
