@@ -2,7 +2,6 @@ package org.manubrium.patient.sign;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,15 +13,12 @@ import org.manubrium.anatomy.Segment;
 import org.manubrium.anatomy.Side;
 import org.manubrium.anatomy.Site;
 import org.manubrium.anatomy.TractStep;
-import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Item;
-import org.manubrium.patient.Condition;
 import org.manubrium.patient.Sign;
 import org.manubrium.patient.Variation;
 
 /** What holds for every head: eyes, ears, face, mouth and the other nerves of the skull. */
-class HeadPropertiesTest {
-    private static final List<String> SYSTEMS = List.of("eyes", "ears", "face", "mouth", "other cranial nerves");
+class HeadPropertiesTest extends SystemProperties {
     private static final List<String> OF_THE_BODY = List.of(
             "corticospinal",
             "other descending",
@@ -36,33 +32,8 @@ class HeadPropertiesTest {
             "balance",
             "attending to touch");
 
-    private static List<Sign> signs(Bedside patient) {
-        List<Sign> found = new ArrayList<>();
-        SYSTEMS.forEach(system -> found.addAll(patient.system(system)));
-        return found;
-    }
-
-    private static List<Item> items() {
-        List<Item> found = new ArrayList<>();
-        SYSTEMS.forEach(system -> found.addAll(Bedside.items(system)));
-        return found;
-    }
-
-    /** Every condition that shows in the head, on the side named and at each of its levels. */
-    private static List<Bedside> patients(long seed, Side side) {
-        Bedside person = Bedside.person(50, Variation.of(seed));
-        List<Bedside> found = new ArrayList<>();
-        for (Condition condition : Bedside.REFERENCE.conditions().all()) {
-            List<Optional<String>> levels = condition.levels().isEmpty()
-                    ? List.of(Optional.empty())
-                    : condition.levels().stream().map(Optional::of).toList();
-            for (Optional<String> level : levels) {
-                Side of = condition.sided() ? side : Side.NONE;
-                found.add(person.ailing(
-                        Bedside.REFERENCE.conditions().ailment(condition, of, level, 1, Optional.empty())));
-            }
-        }
-        return found;
+    HeadPropertiesTest() {
+        super("eyes", "ears", "face", "mouth", "other cranial nerves");
     }
 
     @ParameterizedTest
@@ -74,60 +45,6 @@ class HeadPropertiesTest {
                 assertThat(sign.meaning().term()).isEqualTo("nothing-abnormal");
             }
         }
-    }
-
-    @Test
-    void mirroringThePatientMirrorsEverySign() {
-        for (Bedside patient : patients(17, Side.RIGHT)) {
-            Bedside mirrored = patient.mirrored();
-            for (Sign sign : signs(patient)) {
-                String seen = mirrored.sign(sign.item().mirrored().toString())
-                        .reading()
-                        .toString();
-                assertThat(seen)
-                        .as("%s %s", patient.body().ailments(), sign.item())
-                        .isEqualTo(swapped(sign.reading().toString()));
-            }
-        }
-    }
-
-    private static String swapped(String reading) {
-        return reading.replaceAll("\\bright\\b", "\0")
-                .replaceAll("\\bleft\\b", "right")
-                .replace("\0", "left");
-    }
-
-    @Test
-    void everyAbnormalSignIsExplained() {
-        for (Bedside patient : patients(3, Side.LEFT)) {
-            assertThat(signs(patient))
-                    .filteredOn(sign -> !sign.normal().orElseThrow())
-                    .allSatisfy(sign -> {
-                        assertThat(sign.meaning().term()).as("%s", sign).isNotEqualTo("unexplained");
-                        assertThat(sign.meaning().ailments()).as("%s", sign).isNotEmpty();
-                    });
-        }
-    }
-
-    /** No count, label, length or unit tells a healthy patient from an ill one. */
-    @Test
-    void whatIsShownHasTheSameShapeInEveryPatient() {
-        Bedside healthy = Bedside.healthy(50);
-        Map<Item, String> shapes = new HashMap<>();
-        items().forEach(item -> shapes.put(item, shape(healthy, item)));
-        for (Bedside patient : patients(5, Side.RIGHT)) {
-            shapes.forEach((item, shape) -> assertThat(shape(patient, item)).isEqualTo(shape));
-        }
-    }
-
-    private static String shape(Bedside patient, Item item) {
-        Appearance shown = patient.show(item.toString(), Map.of());
-        StringBuilder shape = new StringBuilder(shown.sign());
-        shown.curves()
-                .forEach(c -> shape.append(
-                        c.name() + c.unit() + c.stepMs() + c.samples().size()));
-        shown.measures().forEach(m -> shape.append(m.label() + m.unit()));
-        return shape.toString();
     }
 
     /** The patient never says, and the hand never feels, a word that is to be read. */
@@ -171,7 +88,7 @@ class HeadPropertiesTest {
         return new Site(step.structure(), segment, side, level).toString();
     }
 
-    private static Map<Item, String> readings(Bedside patient) {
+    private Map<Item, String> readings(Bedside patient) {
         Map<Item, String> found = new HashMap<>();
         signs(patient).forEach(sign -> found.put(sign.item(), sign.finding().toString()));
         return found;

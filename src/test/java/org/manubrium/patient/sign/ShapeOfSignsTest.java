@@ -95,6 +95,7 @@ class ShapeOfSignsTest {
                         .map(c ->
                                 c.name() + " " + c.unit() + " x " + c.samples().size())
                         .toList()
-                + shown.measures().stream().map(m -> m.label() + " " + m.unit()).toList();
+                + shown.measures().stream().map(m -> m.label() + " " + m.unit()).toList()
+                + (shown.words().isEmpty() ? " in silence" : " with words");
     }
 }

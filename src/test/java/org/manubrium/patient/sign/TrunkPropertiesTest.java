@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,54 +20,29 @@ import org.manubrium.patient.Sign;
 import org.manubrium.patient.Variation;
 
 /** What holds for every belly, neck and back, whatever ails it. */
-class TrunkPropertiesTest {
-    private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
-    private static final double[] SEVERITIES = {0.5, 1};
-
+class TrunkPropertiesTest extends SystemProperties {
     /** How the ids of what the trunk reads begin, or end. */
     private static final Pattern OF_THE_TRUNK =
             Pattern.compile("(belly|bowel|liver|spleen|portal|lower-cava|artery|kidney"
                     + "|psoas|hernia|aorta|bladder|gallbladder|rectum|node|thyroid|neck|carotid|spine|back|sacroiliac|oedema"
                     + "|right-atrial|tricuspid|caval).*|.*trapped");
 
-    private static boolean shows(Condition condition) {
+    TrunkPropertiesTest() {
+        super("abdomen", "neck", "back");
+    }
+
+    @Override
+    boolean shows(Condition condition) {
         return condition.effects().stream()
                 .anyMatch(effect -> effect.site().contains("root")
                         || effect.site().contains("cauda equina")
                         || OF_THE_TRUNK.matcher(effect.quantity()).matches());
     }
 
-    private static List<Sign> signs(Bedside patient) {
-        List<Sign> found = new ArrayList<>();
-        SYSTEMS.forEach(system -> found.addAll(patient.system(system)));
-        return found;
-    }
-
-    private static List<Item> items() {
-        List<Item> found = new ArrayList<>();
-        SYSTEMS.forEach(system -> found.addAll(Bedside.items(system)));
-        return found;
-    }
-
-    /** Every condition of the trunk on one side, at each of its levels, in full and by half. */
-    private static List<Bedside> patients(long seed, Side side) {
-        Bedside person = Bedside.person(50, Variation.of(seed));
-        List<Bedside> found = new ArrayList<>();
-        for (Condition condition : Bedside.REFERENCE.conditions().all().stream()
-                .filter(TrunkPropertiesTest::shows)
-                .toList()) {
-            List<Optional<String>> levels = condition.levels().isEmpty()
-                    ? List.of(Optional.empty())
-                    : condition.levels().stream().map(Optional::of).toList();
-            for (Optional<String> level : levels) {
-                for (double severity : SEVERITIES) {
-                    Side of = condition.sided() ? side : Side.NONE;
-                    found.add(person.ailing(
-                            Bedside.REFERENCE.conditions().ailment(condition, of, level, severity, Optional.empty())));
-                }
-            }
-        }
-        return found;
+    /** In full and by half. */
+    @Override
+    List<Double> severities() {
+        return List.of(0.5, 1.0);
     }
 
     @ParameterizedTest
@@ -79,39 +53,6 @@ class TrunkPropertiesTest {
                 assertThat(sign.normal()).as("seed %d: %s", seed, sign).contains(true);
                 assertThat(sign.meaning().term()).isEqualTo("nothing-abnormal");
             }
-        }
-    }
-
-    @Test
-    void mirroringThePatientMirrorsEverySign() {
-        for (Bedside patient : patients(17, Side.RIGHT)) {
-            Bedside mirrored = patient.mirrored();
-            for (Sign sign : signs(patient)) {
-                String seen = mirrored.sign(sign.item().mirrored().toString())
-                        .reading()
-                        .toString();
-                assertThat(seen)
-                        .as("%s %s", patient.body().ailments(), sign.item())
-                        .isEqualTo(swapped(sign.reading().toString()));
-            }
-        }
-    }
-
-    private static String swapped(String reading) {
-        return reading.replaceAll("\\bright\\b", "\0")
-                .replaceAll("\\bleft\\b", "right")
-                .replace("\0", "left");
-    }
-
-    @Test
-    void everyAbnormalSignIsExplained() {
-        for (Bedside patient : patients(0, Side.LEFT)) {
-            assertThat(signs(patient))
-                    .filteredOn(sign -> !sign.normal().orElseThrow())
-                    .allSatisfy(sign -> {
-                        assertThat(sign.meaning().term()).as("%s", sign).isNotEqualTo("unexplained");
-                        assertThat(sign.meaning().ailments()).as("%s", sign).isNotEmpty();
-                    });
         }
     }
 
@@ -153,27 +94,6 @@ class TrunkPropertiesTest {
             "neck-swallow stays",
             "spine-look bows-left",
             "leg-raise-pain back-only");
-
-    /** No count, label, length or unit tells a healthy patient from an ill one. */
-    @Test
-    void whatIsShownHasTheSameShapeInEveryPatient() {
-        Bedside healthy = Bedside.healthy(50);
-        Map<Item, String> shapes = new HashMap<>();
-        items().forEach(item -> shapes.put(item, shape(healthy, item)));
-        for (Bedside patient : patients(5, Side.RIGHT)) {
-            shapes.forEach((item, shape) -> assertThat(shape(patient, item)).isEqualTo(shape));
-        }
-    }
-
-    private static String shape(Bedside patient, Item item) {
-        Appearance shown = patient.show(item.toString(), Map.of());
-        StringBuilder shape = new StringBuilder(shown.sign());
-        shown.curves()
-                .forEach(c -> shape.append(
-                        c.name() + c.unit() + c.stepMs() + c.samples().size()));
-        shown.measures().forEach(m -> shape.append(m.label() + m.unit()));
-        return shape + "/" + !shown.words().isEmpty();
-    }
 
     /** Neither the patient nor a label says a word that is to be read. */
     @Test
