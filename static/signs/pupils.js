@@ -4,7 +4,7 @@
 import { el, put } from "../bedside/dom.js";
 import { heightAt, lengthMs, peak } from "./curve.js";
 import { eyes } from "./eyes.js";
-import { amountText, curvesOf, latestBySide, sideText } from "./latest.js";
+import { amountText, curvesOf, latest, latestBySide, sideText } from "./latest.js";
 import { moments as momentsOf, nowDone, throughout } from "./moments.js";
 import { Player } from "./player.js";
 import { Trace } from "./trace.js";
@@ -68,7 +68,7 @@ function stage(host, probe, still) {
   const caption = el("p", { class: "quiet shown-side" });
   const box = el("div", { class: "traces" });
   const figure = still ? sheet(series, moments, end, throughout(probe)) : el("div", { class: "figure-box" }, pair.node, caption);
-  host.classList.toggle("stills", Boolean(still));
+  host.classList.toggle("stills", still);
   put(host, figure, box);
   const show = (ms) => {
     const done = drawAt(pair, series, moments, ms);
@@ -91,20 +91,34 @@ function stage(host, probe, still) {
     for (const trace of drawn) trace.at(ms);
   });
   show(0);
-  return () => still || player.play();
+  return () => player.play();
+}
+
+/** Everything that was done in another way, one below the other. */
+function allStills(host, sides) {
+  const different = latest(sides, (probe) => momentsOf(probe).map(({ text }) => text).join());
+  for (const probe of different) {
+    const box = el("div", { class: "stage eyes-stage" });
+    host.append(different.length > 1 ? el("b", { class: "pupil-side" }, sideText(probe.side)) : "", box);
+    stage(box, probe, true);
+  }
 }
 
 export function pupils(host, { probes, fresh, still }) {
   const sides = latestBySide(probes);
+  if (still) {
+    allStills(host, sides);
+    return said(fresh ?? probes.at(-1));
+  }
   const box = el("div", { class: "stage eyes-stage" });
   host.append(box);
-  const begin = (probe) => stage(box, probe, still)();
-  const label = (side) => [still ? "Show" : "Watch again", sideText(side)].filter(Boolean).join(": ");
-  const again = sides.filter((probe) => (momentsOf(probe).length > 0 && !still) || sides.length > 1);
+  const begin = (probe) => stage(box, probe, false)();
+  const label = (side) => ["Watch again", sideText(side)].filter(Boolean).join(": ");
+  const again = sides.filter((probe) => momentsOf(probe).length > 0 || sides.length > 1);
   const last = fresh ?? probes.at(-1);
-  const play = stage(box, last, still);
+  const play = stage(box, last, false);
   if (again.length) host.append(el("div", { class: "actions" }, ...again.map((probe) => el("button", { type: "button", onclick: () => begin(probe) }, label(probe.side)))));
-  if (fresh || still) play();
+  if (fresh) play();
   return said(last);
 }
 

@@ -383,6 +383,22 @@ class HeadDrawingTest {
         assertThat(fallenBy(healthy(), "right")).isGreaterThan(60);
     }
 
+    @Test
+    void theStillsOfATorchOnEitherEyeAreAllShown() {
+        Bedside patient = with("tonic-pupil", Side.RIGHT);
+        board.draw(patient, "pupil-light-direct");
+        // the curves have a sample for every 50 ms
+        double right = patient.curve("pupil-light-direct:right", "right").get(20);
+        double left = patient.curve("pupil-light-direct:right", "left").get(20);
+
+        assertThat(board.text(
+                        "return [...board.querySelectorAll('.pupil-side')].map((one) => one.textContent).join(' ')"))
+                .isEqualTo("right left");
+        assertThat(board.text("return [...board.querySelectorAll('.pupil-still figcaption')][1].textContent"))
+                .isEqualTo(
+                        "1 s, 1 s after 1torch on the right eye: right %.1f mm, left %.1f mm".formatted(right, left));
+    }
+
     private static String moments() {
         return board.text(
                 "return [...board.querySelectorAll('.pupil-still b')].map((one) => one.textContent).join('|')");
