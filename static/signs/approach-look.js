@@ -57,12 +57,33 @@ const probeOnFinger = (probe) => {
 
 export const oximeter = sideBySide(probeOnFinger);
 
+/** The outline of one half of someone who stands, from the neck down and up the inner leg: [across, how far it grows with the trunk], up, in hundredths of the height. */
+const HALF = [[2.8, 0.4, 87], [3.4, 0.4, 84], [11, 0.35, 81.5], [12.8, 0.4, 77], [9.4, 0.7, 72], [8.4, 1, 62], [9.8, 0.9, 53], [9.6, 0.8, 44], [6.2, 0.6, 28], [6.4, 0.6, 21], [3.6, 0.35, 5], [6, 0.2, 0], [1, 0, 0], [1, 0, 28], [0.5, 0, 46]];
+const ARM = [[12, 0.4, 80], [14.4, 0.5, 70], [14.8, 0.7, 62], [15.2, 0.7, 46]];
+const USUAL_INDEX = 22;
+const PIXELS_PER_CM = 1.1;
+const FLOOR = 218;
+
+/** Someone on the scales, as wide as the weight makes them at this height: a trunk that weighs twice as much is twice as wide. */
+function standing(height, weight) {
+  const wide = weight / (height / 100) ** 2 / USUAL_INDEX;
+  const long = height * PIXELS_PER_CM;
+  const at = ([across, grows, up]) => [(across * wide ** grows * long) / 100, FLOOR - (up * long) / 100];
+  const half = (points, way) => points.map((point) => at(point)).map(([x, y]) => `${(110 + way * x).toFixed(1)} ${y.toFixed(1)}`);
+  return svg("g", { class: "stands" }, line(`M${half(ARM, -1).join("L")}M${half(ARM, 1).join("L")}`, "limb-edge thin"),
+    line(`M${[...half(HALF, 1), ...half(HALF, -1).reverse()].join("L")}Z`, "limb-inside limb-edge thin trunk"),
+    svg("ellipse", { class: "limb-inside limb-edge thin", cx: 110, cy: FLOOR - 0.935 * long, rx: 0.05 * long, ry: 0.065 * long }));
+}
+
 const scalesAndRod = (probe) => {
   const [height, weight] = amounts(probe);
-  return picture(220, 150, line("M60 140V10M60 20H92", "gauge"), line(`M84 ${140 - height * 0.6}V138M74 ${152 - height * 0.6}H94M84 110L76 138M84 110L92 138`, "limb-edge thin"), svg("rect", { class: "outline", x: 66, y: 138, width: 40, height: 8 }), label(150, 40, `${amountText(height)} cm`), label(150, 138, `${amountText(weight)} kg`));
+  const top = FLOOR - height * PIXELS_PER_CM;
+  const marks = Array.from({ length: 11 }, (_, index) => index * 20);
+  return picture(300, 242, line(`M30 ${FLOOR}V0M30 ${top}H112${marks.map((cm) => `M30 ${FLOOR - cm * PIXELS_PER_CM}h-6`).join("")}`, "gauge"), standing(height, weight),
+    svg("rect", { class: "outline", x: 66, y: FLOOR, width: 88, height: 10 }), label(200, top + 16, `${amountText(height)} cm`, "start"), label(200, FLOOR + 8, `${amountText(weight)} kg`, "start"));
 };
 
-export const weighing = sideBySide(scalesAndRod, { key: "Work the index out: kilograms divided by metres, and by metres again." });
+export const weighing = sideBySide(scalesAndRod, { key: "Work the index out: kilograms divided by metres, and by metres again. The rod has a mark for every 20 cm." });
 
 const sideOfHead = (probe) => {
   const [hollow, girth] = amounts(probe);

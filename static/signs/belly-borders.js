@@ -1,8 +1,9 @@
 // Borders and edges on the belly with a ruler beside them: liver, spleen, bladder, flank, and a border that wanders.
 
-import { svg } from "../bedside/dom.js";
+import { el, svg } from "../bedside/dom.js";
 import { bellyFigure, cmDown, MIDLINE, NAVEL, NIPPLE_LINE, PUBIS, RIBS } from "./belly-figure.js";
 import { amounts, frame, word } from "./frame.js";
+import { amountText } from "./latest.js";
 import { sidesBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
 
@@ -24,7 +25,7 @@ function liverEdge(probe) {
 function liverSpan(probe) {
   const [from, to] = amounts(probe);
   const [top, foot] = [RIBS + from * CM, RIBS + to * CM];
-  return svg("svg", { class: "marks belly", viewBox: "-30 -160 420 560", width: 300, height: 400, "aria-hidden": "true" },
+  return svg("svg", { class: "marks belly", viewBox: "-30 -160 420 560", width: 357, height: 476, "aria-hidden": "true" },
     ...bellyFigure().childNodes, mark(`M${LIVER_LINE - 30} ${top}h60M${LIVER_LINE - 30} ${foot}h60`), svg("path", { class: "turn", d: `M${LIVER_LINE} -150V${foot + 60}` }), cmDown(LIVER_LINE + 44, top, 20));
 }
 
@@ -73,7 +74,13 @@ const upright = (side, cm, name) => {
   return [mark(`M${x} ${NAVEL - 50}V${NAVEL + 50}`), svg("text", { class: "trace-name", x, y: NAVEL - 56, "text-anchor": "middle" }, name)];
 };
 
-const flank = (probe) => bellyFigure(...upright(probe.side, amounts(probe)[0], "dull from here"), ...across(probe.side, NAVEL + 58));
+/** From the navel outwards the note stays the same as far as a mark, which may be the flank itself. */
+function flank(probe) {
+  const [cm] = amounts(probe);
+  const way = probe.side === "right" ? -1 : 1;
+  return el("div", {}, bellyFigure(...upright(probe.side, cm, ""), svg("path", { class: "gauge", d: `M${MIDLINE} ${NAVEL + 30}h${way * Math.min(cm, 16) * CM}l${-way * 8} -5m${way * 8} 5l${-way * 8} 5` }), ...across(probe.side, NAVEL + 58)),
+    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(cm)} cm (arrow, to the blue mark); the ruler ends at the flank.`));
+}
 
 function wandering(probe) {
   const [flat, turned] = amounts(probe);

@@ -1,6 +1,6 @@
 // What is seen of a belly: its outline from the side and from the foot, its veins and its scars, and how it moves.
 
-import { svg } from "../bedside/dom.js";
+import { el, svg } from "../bedside/dom.js";
 import { bellyFigure, MIDLINE, NAVEL, spotOf } from "./belly-figure.js";
 import { heightAt, peak } from "./curve.js";
 import { amounts, frame, line, word } from "./frame.js";
@@ -18,11 +18,10 @@ function shape(probe) {
   const side = `M4 ${LEVEL}C30 ${LEVEL - 10} 60 ${LEVEL - 12} 92 ${LEVEL}C116 ${LEVEL} 124 ${top} 152 ${top}h10v${-navel / 2}h8v${navel / 2}C190 ${top} 196 ${low} 214 ${low}C232 ${low} 238 ${LEVEL + 8} 252 ${LEVEL + 12}L292 ${LEVEL + 8}`;
   const half = 78 + flanks / 2;
   const foot = `M80 ${LEVEL + 46}C${98 - half} ${LEVEL + 50} ${92 - half} ${LEVEL + 12} ${110 - half} ${LEVEL - 4}C${128 - half} ${top - 8} ${90} ${top} 100 ${top}C110 ${top} ${72 + half} ${top - 8} ${90 + half} ${LEVEL - 4}C${108 + half} ${LEVEL + 12} ${102 + half} ${LEVEL + 50} 120 ${LEVEL + 46}Z`;
-  return svg("g", {}, line("skin", `${side}V136H4Z`), line("turn", `M4 ${LEVEL}H292`), word(6, 152, "from the side, head on the left"),
-    svg("g", { transform: "translate(330 0)" }, line("skin", foot), line("turn", `M-20 ${LEVEL}H220`), word(0, 152, "from the foot")));
+  return el("div", { class: "both-views" },
+    el("div", {}, frame(300, 140, line("skin", `${side}V136H4Z`), line("turn", `M4 ${LEVEL}H292`)), el("p", { class: "quiet" }, "From the side, head on the left")),
+    el("div", {}, frame(240, 140, svg("g", { transform: "translate(20 0)" }, line("skin", foot), line("turn", `M-20 ${LEVEL}H220`))), el("p", { class: "quiet" }, "From the foot")));
 }
-
-const outlines = (probe) => frame(570, 160, shape(probe));
 
 const WAYS = [[-1, -1], [1, -1], [-1, 1], [1, 1], [0, 1], [0, -1]];
 
@@ -30,9 +29,9 @@ const WAYS = [[-1, -1], [1, -1], [-1, 1], [1, 1], [0, 1], [0, -1]];
 function veins(probe) {
   const [width, above, below] = amounts(probe);
   const vein = ([x, y]) => `M${MIDLINE + x * 14} ${NAVEL + y * 14}C${MIDLINE + x * 40} ${NAVEL + y * 30} ${MIDLINE + x * 34} ${NAVEL + y * 76} ${MIDLINE + x * 62} ${NAVEL + y * 130}`;
-  const speed = (x, y, mm, way) => line("gauge", `M${x} ${y}v${way * (6 + mm * 2.2)}l-5 ${-way * 8}m5 ${way * 8}l5 ${-way * 8}`, mm > 0);
-  return bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })),
-    speed(MIDLINE + 112, NAVEL + 40, above, 1), word(MIDLINE + 204, NAVEL + 56, "from above", "end"), speed(MIDLINE + 112, 368, below, -1), word(MIDLINE + 204, 366, "from below", "end"));
+  const speed = (y, mm, way) => line("gauge", `M${MIDLINE + 178} ${y}v${way * (6 + mm * 2.2)}l-5 ${-way * 8}m5 ${way * 8}l5 ${-way * 8}`, mm > 0);
+  return el("div", {}, bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })), speed(NAVEL - 40, above, 1), speed(NAVEL + 170, below, -1)),
+    el("p", { class: "quiet" }, `Veins ${amountText(width)} mm wide. Below the navel a vein that was emptied between two fingers fills from above (upper arrow at the edge) by ${amountText(above)} mm and from below (lower arrow) by ${amountText(below)} mm in a second.`));
 }
 
 const REGIONS = [["upper", "right"], ["middle", "right"], ["lower", "right"], ["upper", "none"], ["navel", "none"], ["lower", "none"], ["upper", "left"], ["middle", "left"], ["lower", "left"]];
@@ -73,6 +72,6 @@ export function bellyMovement(host, { probes, fresh, still }) {
   return `${phrase(last)}; ${[navel, left, right].map((curve) => `${curve.name}: ${amountText(peak(curve).height)} ${curve.unit}`).join(", ")}.`;
 }
 
-export const bellyShape = sidesBoard(outlines, false);
+export const bellyShape = sidesBoard(shape, false);
 export const bellyVeins = sidesBoard(veins);
 export const bellyScars = sidesBoard(scars, false);

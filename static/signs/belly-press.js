@@ -2,6 +2,7 @@
 
 import { svg } from "../bedside/dom.js";
 import { bellyMap } from "./belly-figure.js";
+import { flinch } from "./flinch.js";
 import { amounts, frame as wide } from "./frame.js";
 import { pointBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
@@ -39,17 +40,9 @@ function deep(probe) {
     svg("path", { class: "band", visibility: across > 0 ? "visible" : "hidden", d: `M${140 - radius} 172A${radius} ${26 - Math.min(dents, 14)} 0 0 1 ${140 + radius} 172Z` }), push(newtons));
 }
 
-function tap() {
-  return frame(wall(140, 3), svg("path", { class: "stroke", d: "M150 8L142 40" }), svg("path", { class: "skin", d: "M60 40H214V52H60Z" }));
-}
-
-function release() {
-  return frame(wall(140, 24), svg("path", { class: "stroke", d: "M140 92V24l-7 10m7 -10l7 10" }));
-}
-
 const board = (figure) => (host, view) => pointBoard(host, view, { map: bellyMap, figure });
 
 export const bellyPress = board(light);
 export const bellyDeep = board(deep);
-export const bellyTap = board(tap);
-export const bellyRelease = board(release);
+export const bellyTap = board(flinch);
+export const bellyRelease = board(flinch);

@@ -23,7 +23,7 @@ function crossSection(probe) {
     const [across, forward] = [Math.sin(angle), Math.cos(angle)];
     const front = forward > 0 ? stands * Math.exp(-((across / 0.22) ** 2)) : 0;
     const shape = (part) => Math.sign(part) * Math.abs(part) ** 0.93;
-    return [160 + shape(across) * width * 0.46, 166 - shape(forward) * depth * 0.46 - front + (forward < 0 ? across * behind : 0)];
+    return [160 + shape(across) * width * 0.46, 166 - shape(forward) * depth * 0.46 - front + (forward < 0 ? -2 * across * forward * behind : 0)];
   });
   return picture(320, 320,
     svg("path", { class: "limb-inside limb-edge", d: `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L")}Z` }),

@@ -7,6 +7,7 @@ import { breathingEffort, chestScar, chestShape, lips } from "./chest-look.js";
 import { diaphragmMarks, neckLength, windpipeGap } from "./chest-marks.js";
 import { chestTape, chestThumbs } from "./chest-thumbs.js";
 import { humFelt, voiceHeard, vowelHeard, whisperHeard } from "./chest-voice.js";
+import { ribSpring } from "./rib-spring.js";
 import { lungSound } from "./lung-sound.js";
 import { percussionNote } from "./percussion-note.js";
 
@@ -31,4 +32,5 @@ export const drawings = {
   "belly-breath": bellyBreath,
   "bedside-noise": bedsideNoise,
   "forced-breath": forcedBreath,
+  "rib-spring": ribSpring,
 };

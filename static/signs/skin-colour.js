@@ -1,8 +1,8 @@
 // The colour of a place of the body, beside the same place of a healthy person of the same skin. A screen changes colours:
-// the shares of red, green and blue light stand below in numbers.
+// how light, red and yellow both are stands below on printed scales and in numbers.
 
-import { svg } from "../bedside/dom.js";
-import { amountText } from "./latest.js";
+import { el, svg } from "../bedside/dom.js";
+import { colourScale, measured, measuresText } from "./colour-scale.js";
 import { amounts, label, picture, sideBySide } from "./side-by-side.js";
 
 const GAMMA = 2.2;
@@ -27,16 +27,11 @@ function painted(manoeuvre, lights, across) {
   return shape;
 }
 
-const shares = ([red, green, blue]) => `red ${amountText(red, 0)}, green ${amountText(green, 0)}, blue ${amountText(blue, 0)} % of the light`;
-
-function text(probe) {
-  const lights = amounts(probe).map(Math.round);
-  return `here ${shares(lights.slice(0, 3))}; beside it ${shares(lights.slice(3))}`;
-}
+const both = (probe) => [amounts(probe).slice(0, 3), amounts(probe).slice(3)].map(measured).map((values) => values.map(Math.round));
 
 export const skinColour = sideBySide(
-  (probe, { manoeuvre }) => picture(232, 128,
+  (probe, { manoeuvre }) => el("div", {}, picture(232, 128,
     painted(manoeuvre, amounts(probe).slice(0, 3), 6), painted(manoeuvre, amounts(probe).slice(3), 128),
-    label(54, 122, "here"), label(176, 122, "beside")),
-  { text, key: "Beside it, the same part of a healthy person of the same skin. Screens change colours: trust the comparison and the shares of light. Where the skin itself is dark, look at lids, whites of the eyes, tongue, nail beds and palms." },
+    label(54, 122, "here"), label(176, 122, "beside")), colourScale(...both(probe), fill)),
+  { text: (probe) => measuresText(...both(probe)), key: "Beside it, the same part of a healthy person of the same skin. On the printed scales the full mark above is here, the open mark below is beside; lightness runs from 0 to 100, red and yellow from nought for grey, and less than nought is green or blue. Screens change colours: trust the comparison and the numbers. Where the skin itself is dark, look at lids, whites of the eyes, tongue, nail beds and palms." },
 );

@@ -1,6 +1,7 @@
 // The spine from the side and from behind, drawn from its angles. From behind the patient's left is on the left.
 
-import { svg } from "../bedside/dom.js";
+import { el, svg } from "../bedside/dom.js";
+import { flinch } from "./flinch.js";
 import { amounts, frame, line, word } from "./frame.js";
 import { pointBoard, sidesBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
@@ -11,11 +12,14 @@ const LONG_CM = 62;
 const PIXELS = 4.2;
 const RADIANS = Math.PI / 180;
 const PELVIS = 12;
+/** Where the sacrum lies across, seen from the side and from behind. */
+const SIDE = 100;
+const BEHIND = 350;
 
 /** The side view, from the sacrum up: leaning changes along the chest and loins by their angles, at one place sharply. */
 function leaning(round, sharp, where, hollow) {
   const points = [];
-  let [x, y] = [150, TOP + LONG_CM * PIXELS];
+  let [x, y] = [SIDE, TOP + LONG_CM * PIXELS];
   for (let i = 0; i <= STEPS; i++) {
     const up = i / STEPS;
     const cm = (1 - up) * LONG_CM;
@@ -40,7 +44,7 @@ const joined = (points) => `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFix
 /** From behind: a bow whose two half-angles add up to the angle measured. */
 function backSpine(right, left) {
   const deep = ((right - left) / 2) * RADIANS * 70;
-  return Array.from({ length: STEPS + 1 }, (_, i) => [330 + deep * Math.sin((Math.PI * i) / STEPS), TOP + (i / STEPS) * LONG_CM * PIXELS]);
+  return Array.from({ length: STEPS + 1 }, (_, i) => [BEHIND + deep * Math.sin((Math.PI * i) / STEPS), TOP + (i / STEPS) * LONG_CM * PIXELS]);
 }
 
 function spine(probe) {
@@ -48,9 +52,9 @@ function spine(probe) {
   const side = sideSpine(round, sharp, where, hollow);
   const behind = backSpine(right, left);
   const beads = (points) => points.filter((_, i) => i % 3 === 0).map(([cx, cy]) => svg("circle", { class: "dot", cx, cy, r: 2.6 }));
-  return frame(420, 320, line("turn", `M150 ${TOP}V${TOP + LONG_CM * PIXELS}M330 ${TOP}V${TOP + LONG_CM * PIXELS}`), line("limb-edge", joined(side)), line("limb-edge", joined(behind)), ...beads(behind),
-    line("outline", `M276 44C290 40 306 36 312 26M384 44C370 40 354 36 348 26M276 44C270 130 286 200 288 250C286 276 282 290 284 306M384 44C390 130 374 200 372 250C374 276 378 290 376 306`),
-    word(60, 314, "from the side"), word(190, 24, "front"), word(100, 24, "back", "end"), word(330, 318, "from behind", "middle"), word(254, 24, "left"), word(402, 24, "right", "end"));
+  return frame(420, 324, line("turn", `M${SIDE} ${TOP}V${TOP + LONG_CM * PIXELS}M${BEHIND} ${TOP}V${TOP + LONG_CM * PIXELS}`), line("limb-edge", joined(side)), line("limb-edge", joined(behind)), ...beads(behind),
+    svg("g", { transform: "translate(20 0)" }, line("outline", `M276 44C290 40 306 36 312 26M384 44C370 40 354 36 348 26M276 44C270 130 286 200 288 250C286 276 282 290 284 306M384 44C390 130 374 200 372 250C374 276 378 290 376 306`)),
+    word(8, 320, "back"), word(SIDE, 320, "from the side", "middle"), word(232, 320, "front", "end"), word(BEHIND, 320, "from behind", "middle"), word(284, 14, "left"), word(416, 14, "right", "end"));
 }
 
 /** Someone bent forwards, seen from behind: the ribs of one side higher by so much; a unit is half a millimetre. */
@@ -72,13 +76,23 @@ function spines(probe) {
 
 const DOWN = { neck: 40, chest: 120, loins: 222 };
 
-const backMap = (tried, shown) => frame(160, 320, line("outline", "M26 44C40 40 56 36 62 26M134 44C120 40 104 36 98 26M26 44C20 130 36 200 38 250C36 276 32 290 34 306M134 44C140 130 124 200 122 250C124 276 128 290 126 306"), line("turn", "M80 24V290"),
+const BACK = "M26 44C40 40 56 36 62 26M134 44C120 40 104 36 98 26M26 44C20 130 36 200 38 250C36 276 32 290 34 306M134 44C140 130 124 200 122 250C124 276 128 290 126 306";
+
+const backMap = (tried, shown) => frame(160, 320, line("outline", BACK), line("turn", "M80 24V290"),
   ...tried.map((probe) => svg("circle", { class: probe === shown ? "dot last" : "dot", cx: 80, cy: DOWN[probe.place] ?? 200, r: probe === shown ? 8 : 5 })), word(4, 20, "left"), word(156, 20, "right", "end"));
 
-const fist = () => frame(160, 110, line("skin", "M20 60C20 40 44 34 60 40C80 30 112 36 116 56C118 76 100 84 84 82L30 84C22 80 20 72 20 60Z"), line("stroke", "M68 10V32l-6 -9m6 9l6 -9"));
+/** Where the loin and the joint of the sacrum are tapped and pressed, from behind: across from the midline and down. */
+const TOUCHED = { "loin-tap": [24, 196], "sacroiliac-press": [16, 268] };
+
+/** The back, the place under the hand, and how the patient answers. */
+function struckAt(probe) {
+  const [across, down] = TOUCHED[probe.shown.sign];
+  const cx = 80 + (probe.side === "right" ? across : -across);
+  return el("div", { class: "struck" }, frame(160, 320, line("outline", BACK), line("turn", "M80 24V290"), svg("circle", { class: "dot last", cx, cy: down, r: 8 }), word(4, 20, "left"), word(156, 20, "right", "end")), flinch(probe));
+}
 
 export const spineLook = sidesBoard(spine, false);
 export const ribHump = sidesBoard(hump, false);
 export const spineFingers = (host, view) => pointBoard(host, view, { map: backMap, figure: spines });
-export const spineTap = (host, view) => pointBoard(host, view, { map: backMap, figure: fist });
-export const struck = sidesBoard(fist);
+export const spineTap = (host, view) => pointBoard(host, view, { map: backMap, figure: flinch });
+export const struck = sidesBoard(struckAt);

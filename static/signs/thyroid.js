@@ -1,13 +1,11 @@
 // The front of the neck on a swallow, and what the fingers meet of the thyroid.
 
-import { svg } from "../bedside/dom.js";
+import { el, svg } from "../bedside/dom.js";
 import { heightAt, peak } from "./curve.js";
-import { cmDown } from "./belly-figure.js";
 import { amounts, frame, line, word } from "./frame.js";
 import { amountText, curvesOf, measuresOf } from "./latest.js";
 import { moving, seriesOf } from "./moving.js";
 import { phrase, sidesBoard } from "./point-board.js";
-import { neckFigure } from "./neck-map.js";
 import { ruler } from "./ruler.js";
 
 /** The neck from the side: chin, larynx, and a fullness below it that stands out by so many millimetres. */
@@ -34,21 +32,38 @@ export function neckSwallow(host, { probes, fresh, still }) {
   return `${phrase(last)}; ${[larynx, full].map((curve) => `${curve.name}: ${amountText(peak(curve).height)} ${curve.unit}`).join(", ")}.`;
 }
 
-const lobe = (way, cm) => `M${way * 10} 178C${way * (14 + cm * 5)} ${178 - cm * 2} ${way * (14 + cm * 6)} ${178 - cm * 10} ${way * 14} ${176 - cm * 10}Z`;
+const PER_MM = 2;
+const [MIDLINE, MIDDLE] = [150, 168];
 
-function sizes(probe) {
-  const [right, left, out] = amounts(probe);
-  return neckFigure(line("band", lobe(-1, right), right > 0), line("band", lobe(1, left), left > 0), word(-128, 214, `stands out ${amountText(out)} mm`), cmDown(92, 110, 10));
+/** A lobe so many millimetres high and wide beside the windpipe. */
+function lobe(way, high, wide) {
+  const [inner, outer] = [MIDLINE + way * 14, MIDLINE + way * (14 + (wide * PER_MM * 4) / 3)];
+  const [top, foot] = [MIDDLE - (high * PER_MM) / 2, MIDDLE + (high * PER_MM) / 2];
+  return line("band", `M${inner} ${foot}C${outer} ${foot} ${outer} ${top} ${inner} ${top}Z`, high > 0);
 }
 
-/** One lobe under the fingers, four times life size: how even it is, what stands out of it, how far it gives. */
+const FRONT = "M28 10C50 64 116 74 150 74C184 74 250 64 272 10M44 46C50 130 46 186 14 226M256 46C250 130 254 186 286 226M136 94L150 106L164 94M138 118H162M136 268Q150 284 164 268M12 258C62 238 112 250 136 268M288 258C238 238 188 250 164 268M132 126V248M168 126V248";
+const RINGS = [0, 1, 2, 3, 4, 5, 6].map((ring) => `M132 ${140 + ring * 16}Q150 ${146 + ring * 16} 168 ${140 + ring * 16}`).join("");
+
+const inMm = (mm) => `${amountText(mm, 0)} mm`;
+
+/** The front of the neck, head level, twice life size: larynx and windpipe, and what of each lobe is felt. */
+function sizes(probe) {
+  const [rightHigh, rightWide, leftHigh, leftWide, out] = amounts(probe);
+  return el("div", {}, frame(340, 322, line("outline", FRONT), line("grid", RINGS), lobe(-1, rightHigh, rightWide), lobe(1, leftHigh, leftWide),
+    word(4, 40, "right"), word(296, 40, "left", "end"), ruler({ at: MIDLINE, across: 284, mm: 50, scale: PER_MM, from: -50 }), word(MIDLINE + 108, 318, "cm"), ruler({ at: 300, across: MIDDLE - 90, mm: 90, scale: PER_MM, down: true })),
+    el("p", { class: "quiet" }, `Right lobe ${inMm(rightHigh)} high, ${inMm(rightWide)} wide; left lobe ${inMm(leftHigh)} high, ${inMm(leftWide)} wide. With the head level the front of the neck stands out by ${amountText(out)} mm.`),
+    el("p", { class: "quiet" }, "What the fingers cannot tell from muscle and windpipe counts as 0 mm."));
+}
+
+/** One lobe under the fingers: how even it is, what stands out of it, how far it gives. */
 function lobeFelt(probe) {
-  const [cm, lump, uneven, gives] = amounts(probe);
+  const [cm, wide, lump, uneven, gives, rises] = amounts(probe);
   const long = Math.min(250, cm * 24);
   const top = (i) => 96 - 20 * Math.sin((Math.PI * i) / 40) - (uneven / 2) * (1 - Math.cos(i * 0.9)) - (lump / 2) * Math.exp(-(((i - 22) / 6) ** 2));
   const points = Array.from({ length: 41 }, (_, i) => `${(150 - long / 2 + (long * i) / 40).toFixed(1)} ${top(i).toFixed(1)}`);
-  return frame(300, 170, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), line("mark", `M276 60v${gives * 6}`), word(268, 54, "gives", "end"),
-    svg("g", { transform: "translate(0 118)" }, ruler({ at: 30, across: 0, mm: 100, scale: 2.4 })));
+  return el("div", {}, frame(320, 150, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), ruler({ at: 30, across: 114, mm: 100, scale: 2.4 }), word(286, 136, "cm"), line("mark", `M292 24v${gives * 6}`), ruler({ at: 298, across: 24, mm: 9, scale: 6, down: true }), word(286, 20, "gives way", "end")),
+    el("p", { class: "quiet" }, `Lobe ${inMm(cm * 10)} high, ${inMm(wide * 10)} wide; one part stands out, ${inMm(lump)} across; uneven by ${amountText(uneven)} mm; gives way by ${amountText(gives)} mm; rises by ${inMm(rises)} on a swallow.`));
 }
 
 /** The face and neck before and after a minute with the arms up: how much redder and wider. */

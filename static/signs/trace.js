@@ -86,6 +86,8 @@ export class Trace {
     const span = [Math.min(low, ...series.map((one) => lowest(one.curve))), Math.max(high, ...series.map((one) => highest(one.curve)))];
     this.x = between(0, this.end, PAD.left, width - PAD.right);
     this.y = between(...span, this.height - PAD.bottom, PAD.top);
+    const gaps = sounds.slice(1).map((ms, index) => this.x(ms) - this.x(sounds[index]));
+    const thin = Math.min(2, ...gaps.map((gap) => gap * 0.4)).toFixed(2);
     this.cursor = svg("path", { class: "stop-watch", d: "", hidden: true });
     this.reading = svg("text", { class: "stop-watch-text", y: 14 });
     this.drawing = svg(
@@ -94,7 +96,7 @@ export class Trace {
       ...grid(this.x, this.y, [0, this.end], span, this.unit, { width, height: this.height, lines }),
       ...series.map((one) => svg("path", { class: `curve ${several}${one.side}`, d: path(one.curve, this.x, this.y) })),
       ...momentMarks(marks, this.x, this.height),
-      ...sounds.map((ms) => svg("path", { class: "sound", d: `M${this.x(ms)} ${PAD.top}v12` })),
+      ...sounds.map((ms) => svg("path", { class: "sound", "stroke-width": thin, d: `M${this.x(ms)} ${PAD.top}v12` })),
       ...names(series, width - PAD.right, this.y, this.height - PAD.bottom),
       this.cursor,
       this.reading,

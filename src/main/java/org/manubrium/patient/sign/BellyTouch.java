@@ -91,6 +91,7 @@ final class BellyTouch {
 
     private static TrunkSign rap() {
         return TrunkSign.grade("belly-tap", "belly-rap", Set.of("none"), BellyTouch::rapPain)
+                .flinches(BellyTouch::rapPain)
                 .says("belly-tap", BellyTouch::rapPain)
                 .needs(SORE, LINING);
     }
@@ -104,6 +105,7 @@ final class BellyTouch {
                         "belly-release",
                         Set.of("none"),
                         spot -> spot.of(LINING) >= spot.constant("belly.rebound") ? "worse" : "none")
+                .flinches(spot -> spot.of(LINING))
                 .says("belly-release", spot -> spot.of(LINING))
                 .needs(LINING);
     }

@@ -28,6 +28,7 @@ final class LoinSigns {
 
     private static TrunkSign soreness(String drawing, String quantity) {
         return TrunkSign.grade(drawing, drawing, Set.of("none"), spot -> spot.of(quantity))
+                .flinches(spot -> spot.of(quantity))
                 .says(drawing, spot -> spot.of(quantity))
                 .needs(quantity);
     }

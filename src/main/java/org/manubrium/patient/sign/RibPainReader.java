@@ -38,7 +38,11 @@ final class RibPainReader extends ChestReader {
 
     @Override
     Appearance show(Onlooker onlooker, Finding finding) {
+        double pain = amount(finding);
         return new Appearance(
-                "rib-spring", List.of(), List.of(), onlooker.physiology().saying("rib-spring", amount(finding)));
+                "rib-spring",
+                List.of(Flinch.away(onlooker.physiology(), pain)),
+                List.of(measure(Flinch.FACE, Flinch.face(onlooker.physiology(), pain), "%")),
+                onlooker.physiology().saying("rib-spring", pain));
     }
 }

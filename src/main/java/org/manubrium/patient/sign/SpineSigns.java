@@ -119,6 +119,7 @@ final class SpineSigns {
 
     private static TrunkSign tap() {
         return TrunkSign.grade("spine-tap", "spine-tap", Set.of("none"), spot -> spot.of("spine.@place.sore"))
+                .flinches(spot -> spot.of("spine.@place.sore"))
                 .says("spine-tap", spot -> spot.of("spine.@place.sore"))
                 .needs("spine.@place.sore");
     }

@@ -89,8 +89,10 @@ final class ThyroidSigns {
 
     private static TrunkSign goitre() {
         return TrunkSign.grade("thyroid-size", "goitre", Set.of("0"), ThyroidSigns::size)
-                .shows("right lobe, top to bottom", "cm", spot -> length(spot, "right"))
-                .shows("left lobe, top to bottom", "cm", spot -> length(spot, "left"))
+                .shows("right lobe, top to bottom", "mm", spot -> 10 * length(spot, "right"))
+                .shows("right lobe, across", "mm", spot -> 10 * width(spot, "right"))
+                .shows("left lobe, top to bottom", "mm", spot -> 10 * length(spot, "left"))
+                .shows("left lobe, across", "mm", spot -> 10 * width(spot, "left"))
                 .shows("stands out, head level", "mm", ThyroidSigns::standsOut)
                 .needs(WHOLE);
     }
@@ -103,12 +105,23 @@ final class ThyroidSigns {
         return Math.max(gland, lump >= spot.constant("thyroid.lump-mm") ? lump / 10 : 0);
     }
 
+    /** A lobe is about half as wide as long; a lump is as wide as it is long. */
+    private static double width(Spot spot, String side) {
+        double lump = spot.body().quantity("thyroid." + side + ".lump");
+        return length(spot, side) == 0
+                ? 0
+                : Math.max(
+                        Math.cbrt(spot.body().quantity("thyroid." + side + ".volume")),
+                        lump >= spot.constant("thyroid.lump-mm") ? lump / 10 : 0);
+    }
+
     private static TrunkSign feel() {
         return TrunkSign.word("thyroid-lobe", Set.of("not-felt"), ThyroidSigns::feelOf)
                 .shows(
                         "lobe, top to bottom",
                         "cm",
                         spot -> length(spot, spot.side().word()))
+                .shows("lobe, across", "cm", spot -> width(spot, spot.side().word()))
                 .shows("one part stands out, across", "mm", spot -> felt(spot) * lobe(spot, "lump"))
                 .shows("uneven under the finger by", "mm", spot -> felt(spot) * 9 * lobe(spot, "humps"))
                 .shows("gives way by", "mm", spot -> felt(spot) * Math.max(0.3, 5 * (1 - lobe(spot, "hard"))))

@@ -111,6 +111,12 @@ record TrunkSign(
         return new TrunkSign(drawing, read, health, shown, says, joined(moving, curve), needs, paths);
     }
 
+    /** The body draws away and the face is drawn together, as much as it hurts. */
+    TrunkSign flinches(Amount pain) {
+        return moves(spot -> Flinch.away(spot.body().physiology(), pain.of(spot)))
+                .shows(Flinch.FACE, "%", spot -> Flinch.face(spot.body().physiology(), pain.of(spot)));
+    }
+
     TrunkSign needs(String... ids) {
         return new TrunkSign(drawing, read, health, shown, says, moving, spot -> List.of(ids), paths);
     }

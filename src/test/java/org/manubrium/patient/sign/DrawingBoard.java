@@ -42,6 +42,7 @@ final class DrawingBoard implements AutoCloseable {
             document.getElementById("board")?.remove();
             const board = document.createElement("div");
             board.id = "board";
+            board.className = "sign";
             document.body.append(board);
             import("/static/signs/index.js").then(({ showSign }) => {
               const given = JSON.parse(probes);

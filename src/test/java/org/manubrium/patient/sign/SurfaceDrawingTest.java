@@ -171,4 +171,62 @@ class SurfaceDrawingTest {
         assertThat(healthy).isLessThanOrEqualTo(0.5);
         assertThat(board.number(dip)).isGreaterThan(1);
     }
+
+    /** At one height a trunk grows with the weight, and the figure is as tall as its height by the rod. */
+    @Test
+    void figureOnTheScalesHasTheBuildOfItsWeight() {
+        Bedside usual = Bedside.healthy(50);
+        double[] lean = figure(usual.condition("malnutrition", Side.NONE));
+        double[] health = figure(usual);
+        double[] heavy = figure(usual.condition("obesity", Side.NONE));
+
+        assertThat(heavy[0] / health[0]).isCloseTo(heavy[2] / health[2], within(0.1));
+        assertThat(lean[0] / health[0]).isCloseTo(lean[2] / health[2], within(0.1));
+        assertThat(heavy[0]).isGreaterThan(1.3 * health[0]);
+        assertThat(lean[0]).isLessThan(0.9 * health[0]);
+        for (double[] one : List.of(lean, health, heavy)) {
+            assertThat(one[1] / 1.1).isCloseTo(one[3], within(0.6));
+        }
+    }
+
+    /** Width of the waist and height as drawn, weight in kg and height in cm as shown. */
+    private static double[] figure(Bedside patient) {
+        board.show(patient, "weight-for-height", List.of("weight-for-height"), Map.of());
+        var measures = patient.show("weight-for-height", Map.of()).measures();
+        double waist = board.number(
+                "const p = board.querySelector('.trunk'); const box = board.querySelector('.stands').getBBox();"
+                        + " const y = 218 - 0.62 * 1.1 * " + measures.get(0).amount() + ";"
+                        + " const x = Array.from({ length: 2000 }, (_, i) => p.getPointAtLength(p.getTotalLength() * i / 1999))"
+                        + ".filter((at) => Math.abs(at.y - y) < 1.5).map((at) => at.x); return Math.max(...x) - Math.min(...x)");
+        double tall = board.number("return board.querySelector('.stands').getBBox().height");
+        return new double[] {
+            waist, tall, measures.get(1).amount(), measures.get(0).amount()
+        };
+    }
+
+    /** The full mark lies where here is, the open one where beside it is; jaundice lies towards yellow, want of blood is pale. */
+    @Test
+    void marksOnThePrintedColoursLieWhereTheColoursAre() {
+        Bedside healthy = Bedside.healthy(50);
+
+        assertThat(marks(healthy, "face-colour")[2]).isCloseTo(0, within(0.01));
+        assertThat(marks(healthy.condition("bile-duct-blockage", Side.NONE), "eye-white-colour")[2])
+                .isGreaterThan(0.1);
+        assertThat(marks(healthy.condition("iron-deficiency", Side.NONE), "lid-colour")[1])
+                .isLessThan(-0.05);
+    }
+
+    /** By how much of its row the mark of here lies beyond that of beside: lightness, red, yellow. */
+    private static double[] marks(Bedside patient, String manoeuvre) {
+        board.show(patient, manoeuvre, List.of(manoeuvre), Map.of());
+        double[] found = new double[3];
+        for (int row = 0; row < 3; row++) {
+            found[row] = board.number(
+                    "const tip = (name) => Number(board.querySelectorAll(name)[" + row
+                            + "].getAttribute('d').slice(1).split(' ')[0]); return (tip('.here-mark') - tip('.beside-mark')) / 300");
+        }
+        String said = board.text("return board.textContent");
+        assertThat(said).contains("lightness", "beside").doesNotContain("of the light", "waves");
+        return found;
+    }
 }

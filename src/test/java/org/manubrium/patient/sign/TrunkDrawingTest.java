@@ -164,4 +164,83 @@ class TrunkDrawingTest {
                     .isEqualTo(1);
         }
     }
+
+    /** Fifty millimetres are a hundred units up; anyone moves a little under a hand. */
+    @Test
+    void theBodyDrawsAwayOnTheDrawingAsFarAsItIsShown() {
+        Map<String, Bedside> sore = Map.of(
+                "spine-tap@chest", with("vertebral-collapse", Side.NONE),
+                "loin-tap:left", with("pyelonephritis", Side.LEFT),
+                "sacroiliac-press:left", with("sacroiliitis", Side.LEFT));
+        sore.forEach((item, patient) -> {
+            String manoeuvre = item.split("[:@]", -1)[0];
+            double most = away(patient, item);
+            board.draw(patient, manoeuvre, List.of(item), true);
+            double drawn = board.number("return board.querySelector('.away').getBBox().height") / 2;
+            double eye = board.number("return board.querySelector('.pained .hole').getBBox().height");
+            board.draw(healthy(), manoeuvre, List.of(item), true);
+
+            assertThat(drawn).as(item).isCloseTo(most, within(0.2)).isGreaterThan(12);
+            assertThat(board.number("return board.querySelector('.away').getBBox().height") / 2)
+                    .as(item)
+                    .isCloseTo(away(healthy(), item), within(0.2))
+                    .isLessThan(5);
+            assertThat(eye)
+                    .as(item)
+                    .isLessThan(0.8 * board.number("return board.querySelector('.pained .hole').getBBox().height"));
+        });
+    }
+
+    private static double away(Bedside patient, String item) {
+        return patient.curve(item, "draws away from the hand").stream()
+                .mapToDouble(mm -> mm)
+                .max()
+                .orElseThrow();
+    }
+
+    /** A millimetre of the thyroid is two units of the drawing. */
+    @Test
+    void bothLobesAreAsHighAndAsWideAsTheyAreShown() {
+        Bedside patient = with("graves-disease", Side.NONE);
+        board.draw(patient, "goitre-grade");
+        for (int lobe = 0; lobe < 2; lobe++) {
+            String box = "const box = board.querySelectorAll('.band')[" + lobe + "].getBBox(); return box.";
+
+            assertThat(board.number(box + "height") / 2)
+                    .isCloseTo(measure(patient, "goitre-grade", 2 * lobe), within(0.5))
+                    .isGreaterThan(40);
+            assertThat(board.number(box + "width") / 2)
+                    .isCloseTo(measure(patient, "goitre-grade", 2 * lobe + 1), within(0.5))
+                    .isGreaterThan(20);
+        }
+    }
+
+    /** The navel lies 180 across, a centimetre is ten units; the same words stand beside a flank that rings throughout. */
+    @Test
+    void theNoteOfTheFlankChangesWhereItIsShownToAndNothingSaysDull() {
+        for (Bedside patient : List.of(healthy(), with("cirrhosis-ascites", Side.NONE))) {
+            board.draw(patient, "flank-note", List.of("flank-note:left"), true);
+            double x = board.number("return board.querySelector('.mark').getBBox().x");
+
+            assertThat((x - 180) / 10).isCloseTo(measure(patient, "flank-note:left", 0), within(0.1));
+            assertThat(board.text("return board.textContent")).doesNotContain("dull", "resonant");
+        }
+    }
+
+    /** No line of the two spines runs through a word beside them, however bent they are. */
+    @Test
+    void theSpinesKeepOffTheirWords() {
+        for (String condition : List.of("vertebral-collapse", "ankylosing-spondylitis", "kyphoscoliosis")) {
+            board.draw(with(condition, Side.NONE), "spine-look");
+
+            assertThat(
+                            board.number(
+                                    "const words = [...board.querySelectorAll('svg .tick')].map((t) => t.getBBox());"
+                                            + " return [...board.querySelectorAll('svg .limb-edge')].filter((p) => words.some((b) =>"
+                                            + " Array.from({ length: 300 }, (_, i) => p.getPointAtLength(p.getTotalLength() * i / 299))"
+                                            + ".some(({ x, y }) => x > b.x && x < b.x + b.width && y > b.y && y < b.y + b.height))).length"))
+                    .as(condition)
+                    .isZero();
+        }
+    }
 }
