@@ -30,8 +30,8 @@ class ChestDrawingTest {
     @ParameterizedTest
     @ValueSource(strings = {"kyphoscoliosis", "emphysema", "rib-ankylosis"})
     void theChestIsOneSmoothCurve(String condition) {
-        board.show(
-                Bedside.healthy(50).condition(condition, Side.NONE), "chest-shape", List.of("chest-shape"), Map.of());
+        Side side = condition.equals("kyphoscoliosis") ? Side.LEFT : Side.NONE;
+        board.show(Bedside.healthy(50).condition(condition, side), "chest-shape", List.of("chest-shape"), Map.of());
 
         assertThat(board.number(
                         "const all = board.querySelector('.limb-edge').getAttribute('d').slice(1, -1).split('L')"
