@@ -82,10 +82,12 @@ function flank(probe) {
     el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(cm)} cm (arrow, to the blue mark); the ruler ends at the flank.`));
 }
 
+/** The same, lying flat and turned away. */
 function wandering(probe) {
   const [flat, turned] = amounts(probe);
-  return bellyFigure(...upright("left", flat, "flat"), svg("path", { class: "mark dashed", d: `M${MIDLINE + Math.min(turned, 16) * CM} ${NAVEL - 40}V${NAVEL + 40}` }),
-    svg("text", { class: "trace-name", x: MIDLINE + Math.min(turned, 16) * CM, y: NAVEL - 74, "text-anchor": "middle" }, "turned"), ...across("left", NAVEL + 58));
+  return el("div", {}, bellyFigure(...upright("left", flat, "flat"), svg("path", { class: "mark dashed", d: `M${MIDLINE + Math.min(turned, 16) * CM} ${NAVEL - 40}V${NAVEL + 40}` }),
+    svg("text", { class: "trace-name", x: MIDLINE + Math.min(turned, 16) * CM, y: NAVEL - 78, "text-anchor": "middle" }, "turned"), ...across("left", NAVEL + 58)),
+    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(flat)} cm lying flat (whole mark) and for ${amountText(turned)} cm turned away (dashed mark); the ruler ends at the flank.`));
 }
 
 export const borders = {

@@ -30,7 +30,7 @@ function veins(probe) {
   const [width, above, below] = amounts(probe);
   const vein = ([x, y]) => `M${MIDLINE + x * 14} ${NAVEL + y * 14}C${MIDLINE + x * 40} ${NAVEL + y * 30} ${MIDLINE + x * 34} ${NAVEL + y * 76} ${MIDLINE + x * 62} ${NAVEL + y * 130}`;
   const speed = (y, mm, way) => line("gauge", `M${MIDLINE + 178} ${y}v${way * (6 + mm * 2.2)}l-5 ${-way * 8}m5 ${way * 8}l5 ${-way * 8}`, mm > 0);
-  return el("div", {}, bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })), speed(NAVEL - 40, above, 1), speed(NAVEL + 170, below, -1)),
+  return el("div", {}, bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })), speed(NAVEL - 60, above, 1), speed(NAVEL + 170, below, -1)),
     el("p", { class: "quiet" }, `Veins ${amountText(width)} mm wide. Below the navel a vein that was emptied between two fingers fills from above (upper arrow at the edge) by ${amountText(above)} mm and from below (lower arrow) by ${amountText(below)} mm in a second.`));
 }
 

@@ -68,15 +68,15 @@ const ringsSound = (probe) => (context, out, at) => {
   return 1.8;
 };
 
-const heard = (drawn, sound, name) => (probe) => {
+const heard = (drawn, sound, name, key = "") => (probe) => {
   const one = drawn(probe);
   const node = one.node ?? one;
   const act = () => play(sound(probe), one.at ? (seconds) => one.at(name === "a minute" ? seconds * SPED : seconds) : undefined);
-  return el("div", {}, node, el("div", { class: "actions" }, el("button", { type: "button", onclick: act }, `Hear ${name}`)));
+  return el("div", {}, node, el("div", { class: "actions" }, el("button", { type: "button", onclick: act }, `Hear ${name}`)), key ? el("p", { class: "quiet" }, key) : "");
 };
 
 const bowel = heard(bowelStrip, bowelSound, "a minute");
-const blow = heard(blowing, blowingSound, "four beats");
+const blow = heard(blowing, blowingSound, "four beats", "The triangles at the foot are the beats of the pulse; hatching is noise, taller is louder, longer lasts longer. Use headphones.");
 
 export const sounds = {
   "bowel-sounds": (host, { probes, fresh }) => {

@@ -45,8 +45,7 @@ export class NeckFigure {
     const person = [["furniture", "M-84 93H300"], ["skin", PROFILE], ["feature", FEATURES]].map(([name, d]) => svg("path", { class: name, d }));
     this.node = svg("svg", { class: "neck", viewBox: viewOf(angle), width: 400, height: 300, "aria-hidden": "true" },
       svg("g", { transform: `translate(${STERNAL.join(" ")}) rotate(${-angle})` }, ...person, this.vein, svg("path", { class: "bone", d: COLLAR_BONE })),
-      svg("circle", { class: "dot", cx: STERNAL[0], cy: STERNAL[1], r: 4 }), ruler(this.aside), this.level,
-      svg("text", { class: "tick", x: 4, y: STERNAL[1] + 20 }, "sternal angle"));
+      svg("circle", { class: "dot", cx: STERNAL[0], cy: STERNAL[1], r: 4 }), ruler(this.aside), this.level);
   }
 
   /** Fills the vein up to a height in millimetres; only the part between collar bone and jaw can be seen. */

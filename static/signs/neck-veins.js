@@ -35,7 +35,7 @@ export function neckVeins(host, { probes, fresh, still }) {
   const [column] = curvesOf(probe);
   const [figure, done, box] = [new NeckFigure(angleOf(probe)), moments(probe), el("div", { class: "traces" })];
   const caption = el("p", { class: "quiet shown-side" });
-  host.append(el("div", { class: "stage" }, el("div", { class: "figure-box" }, figure.node, caption, level(figure)), box));
+  host.append(el("div", { class: "stage" }, el("div", { class: "figure-box" }, figure.node, el("p", { class: "quiet" }, "The dot, level with the nought of the ruler: the sternal angle"), caption, level(figure)), box));
   const show = (ms) => {
     figure.column(heightAt(column, ms));
     caption.textContent = [nowDone(done, ms), throughout(probe)].filter(Boolean).join("; ");

@@ -33,11 +33,11 @@ final class BellyFluid {
     private static TrunkSign shift() {
         return TrunkSign.number("border-shift", "cm", spot -> belly(spot).borderShift(), "zero", "belly.shift-most")
                 .shows(
-                        "lying flat, dull from the navel",
+                        "lying flat, the note stays the same from the navel for",
                         "cm",
                         spot -> belly(spot).flankBorder())
                 .shows(
-                        "turned away, dull from the navel",
+                        "turned away, the note stays the same from the navel for",
                         "cm",
                         spot -> belly(spot).flankBorder() + belly(spot).borderShift())
                 .needs("belly.fluid");
