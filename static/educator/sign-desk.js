@@ -6,18 +6,25 @@ import { showSign } from "../signs/index.js";
 
 const pair = document.getElementById("sign-pair");
 
-const numbers = ({ shown }) => [...(shown.measures ?? []).map(({ amount }) => amount), ...(shown.curves ?? []).flatMap(({ samples }) => samples)];
+/** Each amount and each curve of a look as a row of numbers. */
+const rows = ({ shown }) => [...(shown.measures ?? []).map(({ amount }) => [amount]), ...(shown.curves ?? []).map(({ samples }) => samples)];
 
-/** How far apart two looks are: the mean of the relative differences of their numbers, and one for other words. */
-function apart(one, other) {
-  const [here, there] = [numbers(one), numbers(other)];
-  const all = here.map((number, index) => Math.abs(number - there[index]) / (Math.abs(number) + Math.abs(there[index]) || 1));
-  return all.reduce((sum, part) => sum + part, 0) / (all.length || 1) + (one.shown.words === other.shown.words ? 0 : 1);
+const mean = (all) => all.reduce((sum, one) => sum + one, 0) / (all.length || 1);
+
+/** The largest number of each row over all looks, against which differences are weighed. */
+const largest = (looks) => rows(looks[0]).map((_, row) => looks.flatMap((look) => rows(look)[row]).reduce((most, number) => Math.max(most, Math.abs(number)), 1e-9));
+
+/** How far apart two looks are: the mean difference of their rows, and one for other words. */
+function apart(one, other, scale) {
+  const [here, there] = [rows(one), rows(other)];
+  const all = here.map((row, index) => mean(row.map((number, at) => Math.abs(number - there[index][at]))) / scale[index]);
+  return mean(all) + (one.shown.words === other.shown.words ? 0 : 1);
 }
 
 /** Drawings show the place that was tried last: the one that differs most from health, its sides together. */
 function mostChangedLast(health, now) {
-  const changes = now.map((probe, index) => apart(health[index], probe));
+  const scale = largest([...health, ...now]);
+  const changes = now.map((probe, index) => apart(health[index], probe, scale));
   const changed = new Map();
   for (const [index, { place }] of now.entries()) changed.set(place, Math.max(changed.get(place) ?? 0, changes[index]));
   const [most] = [...changed].reduce((best, one) => (one[1] >= best[1] ? one : best));

@@ -115,6 +115,24 @@ class MeasuredDrawingTest {
                 .isCloseTo(patient.amount("pressure-lying@diastolic"), within(2.0));
     }
 
+    /** Each tick is narrower than the space to the next, so that sounds can be counted on a phone too. */
+    @Test
+    void theTicksOfTheSoundsStandApart() {
+        try (DrawingBoard phone = DrawingBoard.narrow(390)) {
+            phone.show(
+                    Bedside.healthy(60).shift("heart-rate", 60),
+                    "pressure-lying",
+                    List.of("pressure-lying@systolic"),
+                    Map.of());
+
+            assertThat(phone.number("""
+                    const sounds = [...board.querySelectorAll('.sound')].map((s) => ({
+                      x: Number(/^M([\\d.]+)/.exec(s.getAttribute('d'))[1]), wide: parseFloat(getComputedStyle(s).strokeWidth) }));
+                    return Math.min(...sounds.slice(1).map((s, i) => (s.x - sounds[i].x) / s.wide));
+                    """)).isGreaterThan(2);
+        }
+    }
+
     /**
      * Afferent defect: the pupils are equal in every light, since each takes the mean of both eyes; swinging the torch to
      * the eye that sees less lets both widen (Bell, Waggoner, Boyd et al. 1993, and teaching texts on the swinging test).
