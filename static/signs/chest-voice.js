@@ -59,10 +59,10 @@ const MOST_UM = 45;
 function trembling(probe) {
   const [{ amount }] = measuresOf(probe);
   return strip({
-    seconds: 0.2,
+    seconds: 0.24,
     draw: (at, middle, half) => {
       let d = "";
-      for (let t = 0; t <= 0.2; t += 0.0005) d += `${d ? "L" : "M"}${at(t).toFixed(1)} ${(middle - Math.min(1, amount / MOST_UM) * half * Math.sin(2 * Math.PI * HUM_HZ * t)).toFixed(1)}`;
+      for (let t = 0; t <= 0.24; t += 0.0005) d += `${d ? "L" : "M"}${at(t).toFixed(1)} ${(middle - Math.min(1, amount / MOST_UM) * half * Math.sin(2 * Math.PI * HUM_HZ * t)).toFixed(1)}`;
       return [svg("path", { class: "curve thin", d })];
     },
   });

@@ -43,10 +43,10 @@ function hand(probe) {
   const felt = tremble(probe);
   if (!felt) return "";
   const { node } = strip({
-    seconds: 0.2,
+    seconds: 0.24,
     draw: (x, middle, half) => {
       const at = (t) => middle - (felt.amount / 100) * half * Math.sin(2 * Math.PI * 60 * t);
-      return [svg("path", { class: "curve thin tremble", d: `M${Array.from({ length: 201 }, (_, i) => `${x(i / 1000).toFixed(1)} ${at(i / 1000).toFixed(1)}`).join("L")}` })];
+      return [svg("path", { class: "curve thin tremble", d: `M${Array.from({ length: 241 }, (_, i) => `${x(i / 1000).toFixed(1)} ${at(i / 1000).toFixed(1)}`).join("L")}` })];
     },
   });
   return el("div", {}, el("p", { class: "trace-title" }, `${felt.label[0].toUpperCase()}${felt.label.slice(1)}: ${amountText(felt.amount)} ${felt.unit}`), node);
