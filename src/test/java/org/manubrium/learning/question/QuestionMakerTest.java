@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -133,5 +136,51 @@ class QuestionMakerTest {
                     assertThat(QuestionJson.option(sent, solution.right()))
                             .isEqualTo(question.options().get(question.right()));
                 });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"roots", "read", "tell", "next", "where"})
+    void aQuestionKnowsTheFactThatItAsks(String kind) {
+        String fact = MAKER.facts().stream()
+                .filter(f -> f.startsWith(kind + ":"))
+                .sorted()
+                .filter(f -> ask(f, 4).isPresent())
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(ask(fact, 4).orElseThrow().fact()).isEqualTo(fact);
+        assertThat(MAKER.ask("riddles:" + fact, CONVENTION, List.of(), 4)).isEmpty();
+        assertThat(MAKER.ask(kind + ":nothing of ours", CONVENTION, List.of(), 4))
+                .isEmpty();
+    }
+
+    private static final Pattern BOTH_READINGS = Pattern.compile(
+            "(?:In|has) (.+?)(?:: | \\()(.+?)(?:\\. In |\\); Patient . has )(.+?)(?:: | \\()(.+?)(?:\\)\\.|\\. The others.*)");
+
+    /** What the step reads in one disease is not what it reads in the other, and the two are not the same disease. */
+    @ParameterizedTest
+    @ValueSource(strings = {"tell", "next"})
+    void whatIsSaidToTellTwoDiseasesApartDoes(String kind) {
+        assertThat(some(kind)).hasSizeGreaterThan(3).allSatisfy(question -> {
+            Matcher both = BOTH_READINGS.matcher(question.why());
+            assertThat(both.find()).as(question.why()).isTrue();
+            assertThat(both.group(1)).isNotEqualTo(both.group(3));
+            assertThat(both.group(2)).isNotEqualTo(both.group(4));
+        });
+    }
+
+    @Test
+    void aSignOfTwoSidesIsAskedForOnOne() {
+        String fact = "read:triceps-reflex";
+
+        assertThat(ask(fact, 3).orElseThrow().asked()).containsPattern("(?i)triceps reflex, (left|right)");
+    }
+
+    @Test
+    void theRightAnswerStandsAmongThreeOthersAtMost() {
+        Options options = Options.of("C7", List.of("C5", "C7", "C6", "C8", "T1"), new Random(3));
+
+        assertThat(options.words()).containsExactlyInAnyOrder("C5", "C6", "C7", "C8");
+        assertThat(options.words().get(options.right())).isEqualTo("C7");
     }
 }
