@@ -70,7 +70,7 @@ export function jawTap(host, { probes, fresh, still }) {
       limb.swing(ms);
     },
   };
-  moving(host, { figure, traces: [{ series, high: 12 }], from: "the tap", lead: 260, stillMs: 150, fresh, still, again: "Watch again" });
+  moving(host, { figure, traces: [{ series, high: 12 }], from: "the tap", lead: 260, stillMs: 65, fresh, still, again: "Watch again" });
   const { ms, height } = peak(curve);
   return `The jaw closes by at most ${amountText(height)} degrees, ${Math.round(ms)} ms after the tap.`;
 }

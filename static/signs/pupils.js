@@ -79,8 +79,9 @@ function stage(host, probe, still) {
     show(ms);
     for (const trace of drawn.slice(1)) trace.at(ms);
   };
-  const widening = moments.length && !moments.some(({ text }) => /torch|finger/.test(text));
-  const ways = [{ title: "Width of the pupils", series, lines: 8, low: NARROWEST_MM, high: WIDEST_MM }, { title: "Change from the start", series: series.map(changed), lines: 9, ...(widening ? WIDENING_MM : CHANGE_MM) }];
+  const widening = !moments.some(({ text }) => /torch|finger/.test(text));
+  const change = { title: "Change from the start", series: series.map(changed), lines: 9, ...(widening ? WIDENING_MM : CHANGE_MM) };
+  const ways = [{ title: "Width of the pupils", series, lines: 8, low: NARROWEST_MM, high: WIDEST_MM }, ...(moments.length ? [change] : [])];
   const drawn = ways.map(({ title, ...axis }, index) => {
     const trace = new Trace(box, { ...axis, from: "the start", marks: moments, watch: index === 0 && watch });
     box.append(el("p", { class: "trace-title" }, title), trace.node);

@@ -8,9 +8,9 @@ import { Player } from "../player.js";
 import { Trace } from "../trace.js";
 
 const timeText = (ms) => `${amountText(ms / 1000)} s`;
-/** Up to here, in milliseconds, what lasts no longer is told in milliseconds. */
+/** What lasts less is told in milliseconds. */
 const SHORT_MS = 3000;
-const stillText = (ms, end) => (end > SHORT_MS ? timeText(ms) : `${Math.round(ms)} ms`);
+const stillText = (ms, end) => (end >= SHORT_MS ? timeText(ms) : `${Math.round(ms)} ms`);
 
 function figures(probe, make, times, end) {
   return times.map((ms) => {

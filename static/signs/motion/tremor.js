@@ -56,17 +56,17 @@ export const upward = (samples) => samples.filter((mm, index) => index && sample
 
 function copying(probe) {
   const [other, own] = curvesOf(probe);
-  const hands = [[other, 48, ["other hand,", "beats time"]], [own, 150, [`${probe.side} hand`]]].map(([curve, y, names]) => {
+  const hands = [[other, 48, ["other hand,", "beats time"]], [own, 164, [`${probe.side} hand`]]].map(([curve, y, names]) => {
     const hand = svg("path", { class: "skin", d: POINTING });
     const arm = new Flesh(18);
-    return { y, curve, hand, arm, node: svg("g", {}, arm.node, hand, ...names.map((name, line) => svg("text", { class: "tick", x: 2, y: y - 18 - 15 * (names.length - 1 - line) }, name))) };
+    return { y, curve, hand, arm, node: svg("g", {}, arm.node, hand, ...names.map((name, line) => svg("text", { class: "tick", x: 2, y: y + 62 + 15 * line }, name))) };
   });
   const show = (ms) => hands.forEach(({ hand, arm, curve, y }) => {
     const wrist = [78, y - heightAt(curve, ms) * 1.2];
     arm.set([[-20, y], wrist]);
     hand.setAttribute("transform", at(...wrist));
   });
-  return { node: picture(200, 204, "shaking", ...hands.map(({ node }) => node)), show };
+  return { node: picture(200, 232, "shaking", ...hands.map(({ node }) => node)), show };
 }
 
 export function tremorCopying(host, { probes, fresh, still }) {

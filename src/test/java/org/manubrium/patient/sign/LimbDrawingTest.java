@@ -439,7 +439,7 @@ class LimbDrawingTest {
             double over = board.number("const apart = (one, other) => one.right < other.left || other.right < one.left"
                     + " || one.bottom < other.top || other.bottom < one.top;"
                     + " const boxes = (what) => [...board.querySelectorAll(what)].map((one) => one.getBoundingClientRect());"
-                    + " return boxes('.shaking text').filter((word) => boxes('.shaking .skin')"
+                    + " return boxes('.shaking text').filter((word) => boxes('.shaking .skin, .shaking .flesh')"
                     + ".some((hand) => !apart(word, hand))).length");
             assertThat(over).as("%d ms", ms).isZero();
         }
