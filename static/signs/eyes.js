@@ -63,5 +63,5 @@ class Eye {
 /** {right, left, node}: each eye can be set, opened and lit; with a gauge for the width of the pupil or without. */
 export function eyes({ gauged = true } = {}) {
   const [right, left] = [new Eye("right", 84, gauged), new Eye("left", 256, gauged)];
-  return { right, left, node: svg("svg", { class: "eyes", viewBox: "0 0 360 176", width: 420, height: 205, "aria-hidden": "true" }, right.node, left.node) };
+  return { right, left, node: svg("svg", { class: "eyes", viewBox: "0 -10 360 186", width: 420, height: 217, "aria-hidden": "true" }, right.node, left.node) };
 }
