@@ -3,6 +3,7 @@
 
 import { el, freshId, svg } from "../bedside/dom.js";
 import { amounts, frame, line, word } from "./frame.js";
+import { amountText } from "./latest.js";
 import { spotOnNeck } from "./neck-map.js";
 import { pointBoard, sidesBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
@@ -10,11 +11,22 @@ import { ruler } from "./ruler.js";
 const SCALE = 3;
 const [MIDDLE, FLOOR] = [150, 118];
 const REACH = 60;
+/** Where the bars of what is felt begin, across. */
+const BAR = 176;
 
 /** A lump of so many millimetres on the floor of the drawing; it lies flatter the more it gives. */
 function lumpAt(x, mm, gives) {
   const [half, tall] = [(mm * SCALE) / 2, mm * SCALE * (0.62 - gives * 0.06)];
   return `M${x - half} ${FLOOR}C${x - half} ${FLOOR - tall} ${x + half} ${FLOOR - tall} ${x + half} ${FLOOR}Z`;
+}
+
+/** What the fingers feel of it, in the drawing's own millimetres: how far it slides and gives, and how many others lie near. */
+function felt(slides, gives, others, joined) {
+  const bar = (y, name, mm) => [
+    word(20, y, name), line("felt-bar", `M${BAR} ${y - 4}h${Math.max(0.5, mm * SCALE)}`), word(BAR + mm * SCALE + 8, y, `${amountText(mm)} mm`)];
+  return [
+    ...bar(174, "slides under the skin by", slides), ...bar(194, "gives way by", gives),
+    word(20, 214, `others within 20 mm: ${others}; moving along with it: ${joined}`)];
 }
 
 export function nodeUnderFinger(probe) {
@@ -42,7 +54,7 @@ export function nodeUnderFinger(probe) {
   }
   slider.value = 0;
   roll(0);
-  return el("div", {}, frame(300, 170, line("outline", `M20 ${FLOOR}H280`), ...neighbours, lump, finger, ruler({ at: MIDDLE - (mm * SCALE) / 2, across: 126, mm: 40, scale: SCALE }), word(20, 14, "3 times life size")),
+  return el("div", {}, frame(300, 224, line("outline", `M20 ${FLOOR}H280`), ...neighbours, lump, finger, ruler({ at: MIDDLE - (mm * SCALE) / 2, across: 126, mm: 40, scale: SCALE }), word(20, 14, "3 times life size"), ...felt(slides, gives, others, joined)),
     el("div", { class: "watch-box" }, el("label", { for: id, class: "heard" }, "Roll the finger"), slider, said));
 }
 

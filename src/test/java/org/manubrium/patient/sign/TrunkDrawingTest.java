@@ -91,6 +91,22 @@ class TrunkDrawingTest {
                 .isGreaterThan(20);
     }
 
+    /** A soft node gives and slides, a rubbery one slides, a fixed one does neither; the bars say how far. */
+    @Test
+    void howFarANodeSlidesAndGivesIsDrawnAsItIsShown() {
+        String item = "groin-node-feel:left";
+        for (String condition : List.of("lymphoma", "node-tuberculosis")) {
+            Bedside patient = with(condition, Side.LEFT);
+            board.draw(patient, "groin-node-feel", List.of(item), true);
+
+            for (int bar : List.of(0, 1)) {
+                double drawn = board.number(
+                        "return board.querySelectorAll('.felt-bar')[%d].getBBox().width / 3".formatted(bar));
+                assertThat(drawn).isCloseTo(measure(patient, item, 1 + bar), within(0.2));
+            }
+        }
+    }
+
     @Test
     void theFingertipsStandAsFarApartAsTheAortaIsWide() {
         Bedside patient = with("aortic-aneurysm", Side.NONE);
