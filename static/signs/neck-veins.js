@@ -10,7 +10,7 @@ import { Player } from "./player.js";
 import { Trace } from "./trace.js";
 
 const USUAL_ANGLE = 45;
-const TITLES = { column: "Top of the column; nought is the sternal angle, up is above it", carotid: "Skin over the carotid of the other side", "breath in": "Breath, in is up" };
+const TITLES = { column: "Top of the column; nought is the sternal angle, up is above it. A top level with the clavicle is not seen", carotid: "Skin over the carotid of the other side", "breath in": "Breath, in is up" };
 
 /** How far the head end of the couch is up, in degrees, as the server tells it. */
 const angleOf = (probe) => measuresOf(probe).find(({ unit }) => unit === "degrees")?.amount ?? USUAL_ANGLE;

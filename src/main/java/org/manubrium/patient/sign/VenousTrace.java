@@ -20,10 +20,16 @@ record VenousTrace(Body body, double angle, double seconds, double stepMs, Doubl
         double mean = times().map(wave).average().orElseThrow();
         double through = seenThrough() / 10;
         return curve("column", "mm", t -> {
-            double moves = through * (wave.applyAsDouble(t) - mean);
-            double height = column.height(angle) + shift.applyAsDouble(t) + moves;
-            return 10 * column.seen(height, angle);
+            double standing = column.height(angle) + shift.applyAsDouble(t);
+            double top = standing + through * (wave.applyAsDouble(t) - mean);
+            return 10 * column.seen(lifted(column, standing, top) ? top : standing, angle);
         });
+    }
+
+    /** A vein that stands no higher than the clavicle has fallen in, and only a tall wave is seen to lift it. */
+    private boolean lifted(VenousColumn column, double standing, double top) {
+        double clavicle = column.clavicle(angle);
+        return standing > clavicle || top >= clavicle + body.physiology().constant("neck-vein.lifts");
     }
 
     /** How much of the movement of the vein a thicker wall than the usual lets be seen, 0..1. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.manubrium.anatomy.Side;
 
 /** What published descriptions say of neck veins, read off bodies that have nothing but moved quantities. */
 class NeckVeinSignsTest {
@@ -94,6 +95,18 @@ class NeckVeinSignsTest {
 
     @Nested
     class Waves {
+        /** Common practice, no source: flat veins that have fallen in show no pulsation. */
+        @Test
+        void aColumnThatIsNotSeenDoesNotMoveEither() {
+            Bedside bled = Bedside.healthy(50).condition("blood-loss", Side.NONE);
+
+            assertThat(bled.sign("neck-vein-pulsation").reading()).hasToString("Seen[seen=not-seen]");
+            assertThat(bled.curve("neck-vein-pulsation", "column").stream().distinct())
+                    .hasSize(1);
+            assertThat(HEALTHY.curve("neck-vein-pulsation", "column").stream().distinct())
+                    .hasSizeGreaterThan(20);
+        }
+
         private static List<Double> beat(Bedside patient) {
             List<Double> column = patient.curve("neck-vein-wave", "column");
             List<Double> carotid = patient.curve("neck-vein-wave", "carotid");
