@@ -21,10 +21,13 @@ function apart(one, other, scale) {
   return mean(all) + (one.shown.words === other.shown.words ? 0 : 1);
 }
 
+/** A murmur is opened where it is loudest: the most that its noise reaches. */
+const noise = ({ shown }) => Math.max(...shown.curves.filter(({ name }) => name.startsWith("noise")).flatMap(({ samples }) => samples));
+
 /** Drawings show the place that was tried last: the one that differs most from health, its sides together. */
-function mostChangedLast(health, now) {
+function mostChangedLast({ id }, health, now) {
   const scale = largest([...health, ...now]);
-  const changes = now.map((probe, index) => apart(health[index], probe, scale));
+  const changes = now.map((probe, index) => (id.startsWith("murmur") ? noise(probe) : apart(health[index], probe, scale)));
   const changed = new Map();
   for (const [index, { place }] of now.entries()) changed.set(place, Math.max(changed.get(place) ?? 0, changes[index]));
   const [most] = [...changed].reduce((best, one) => (one[1] >= best[1] ? one : best));
@@ -35,7 +38,7 @@ async function start() {
   const answer = await fetch(location.href, { headers: { Accept: "application/json" }, credentials: "same-origin" });
   if (!answer.ok) throw new Error(`The sign could not be read (${answer.status}).`);
   const { manoeuvre, health, now } = await answer.json();
-  const order = mostChangedLast(health, now);
+  const order = mostChangedLast(manoeuvre, health, now);
   const drawn = [health, now].map((probes) => order.map((index) => probes[index]));
   pair.querySelectorAll(".sign").forEach((host, i) => showSign(host, { manoeuvre, probes: drawn[i] }));
 }

@@ -60,7 +60,9 @@ export function bedsideNoise(host, { probes, fresh }) {
   host.append(figure.node, el("div", { class: "actions" }, el("button", { type: "button", onclick: () => play(bedsideSound(probe), figure.at) }, "Listen to one breath")));
   const { hertz, phases } = noiseOf(probe);
   const tone = (name, [, , level]) => (level < SILENT ? `no tone in the breath ${name}` : `a tone of ${hertz} Hz at ${amountText(level)} dB in the breath ${name}`);
-  return `${tone("in", phases[0])}, ${tone("out", phases[1])}.`;
+  const said = `${tone("in", phases[0])}, ${tone("out", phases[1])}.`;
+  host.append(el("p", { class: "quiet" }, `Hatching is the air, a blue line a tone, higher on the drawing where it is louder: ${said}`));
+  return said;
 }
 
 export function blownSound(probe) {

@@ -1,7 +1,7 @@
 // Borders and edges on the belly with a ruler beside them: liver, spleen, bladder, flank, and a border that wanders.
 
 import { el, svg } from "../bedside/dom.js";
-import { bellyFigure, cmDown, MIDLINE, NAVEL, NIPPLE_LINE, PUBIS, RIBS } from "./belly-figure.js";
+import { bellyFigure, cmDown, MIDLINE, NAVEL, NIPPLE_LINE, PUBIS, RIBS, wideBelly } from "./belly-figure.js";
 import { amounts, frame, word } from "./frame.js";
 import { amountText } from "./latest.js";
 import { sidesBoard } from "./point-board.js";
@@ -19,7 +19,7 @@ const liverCurve = (y) => `M${LIVER_LINE - 46} ${y + 30}Q${LIVER_LINE - 22} ${y 
 function liverEdge(probe) {
   const [breathIn, breathOut] = amounts(probe);
   return bellyFigure(mark(liverCurve(RIBS + breathIn * CM), breathIn > 0),
-    svg("path", { class: "limb-ghost", visibility: seenIf(breathOut > 0), d: liverCurve(RIBS + breathOut * CM) }), cmDown(LIVER_LINE, RIBS, 15));
+    svg("path", { class: "mark dashed", visibility: seenIf(breathOut > 0), d: liverCurve(RIBS + breathOut * CM) }), cmDown(LIVER_LINE, RIBS, 15));
 }
 
 function liverSpan(probe) {
@@ -43,7 +43,7 @@ function liverFeel(probe) {
     svg("path", { class: "mark dashed", visibility: seenIf(lifts > 0), d: `M${edge(0)}` }),
     svg("path", { class: "skin", d: `M136 4V${tip}A11 11 0 0 0 158 ${tip}V4` }),
     svg("g", { visibility: seenIf(lifts > 0) }, word(36, LIES_AT - UNDER * (lifts + uneven) - 8, "in the beat"), word(36, LIES_AT + 16, "between beats (dashed)")),
-    word(136, 162, "finger", "middle"), ruler({ at: 280, across: LIES_AT - 50, mm: 40, scale: UNDER, down: true }));
+    word(164, 14, "finger"), word(36, 158, met > 0 ? "the edge under the finger" : "nothing meets the finger"), ruler({ at: 280, across: LIES_AT - 50, mm: 40, scale: UNDER, down: true }));
 }
 
 function spleenEdge(probe) {
@@ -71,23 +71,23 @@ const across = (side, y) => {
 
 const upright = (side, cm, name) => {
   const x = MIDLINE + (side === "right" ? -1 : 1) * Math.min(cm, 16) * CM;
-  return [mark(`M${x} ${NAVEL - 50}V${NAVEL + 50}`), svg("text", { class: "trace-name", x, y: NAVEL - 56, "text-anchor": "middle" }, name)];
+  return [mark(`M${x} ${NAVEL - 50}V${NAVEL + 50}`), svg("text", { class: "trace-name", x: x + 3, y: NAVEL - 56, "text-anchor": "end" }, name)];
 };
 
 /** From the navel outwards the note stays the same as far as a mark, which may be the flank itself. */
 function flank(probe) {
   const [cm] = amounts(probe);
   const way = probe.side === "right" ? -1 : 1;
-  return el("div", {}, bellyFigure(...upright(probe.side, cm, ""), svg("path", { class: "gauge", d: `M${MIDLINE} ${NAVEL + 30}h${way * Math.min(cm, 16) * CM}l${-way * 8} -5m${way * 8} 5l${-way * 8} 5` }), ...across(probe.side, NAVEL + 58)),
-    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(cm)} cm (arrow, to the blue mark); the ruler ends at the flank.`));
+  return el("div", {}, wideBelly(...upright(probe.side, cm, ""), svg("path", { class: "gauge", d: `M${MIDLINE} ${NAVEL + 30}h${way * Math.min(cm, 16) * CM}l${-way * 8} -5m${way * 8} 5l${-way * 8} 5` }), ...across(probe.side, NAVEL + 58)),
+    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(cm)} cm (arrow, to the blue mark). The ruler from the navel ends just short of the flank, at 15 cm.`));
 }
 
 /** The same, lying flat and turned away. */
 function wandering(probe) {
   const [flat, turned] = amounts(probe);
-  return el("div", {}, bellyFigure(...upright("left", flat, "flat"), svg("path", { class: "mark dashed", d: `M${MIDLINE + Math.min(turned, 16) * CM} ${NAVEL - 40}V${NAVEL + 40}` }),
-    svg("text", { class: "trace-name", x: MIDLINE + Math.min(turned, 16) * CM, y: NAVEL - 78, "text-anchor": "middle" }, "turned"), ...across("left", NAVEL + 58)),
-    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(flat)} cm lying flat (whole mark) and for ${amountText(turned)} cm turned away (dashed mark); the ruler ends at the flank.`));
+  return el("div", {}, wideBelly(...upright("left", flat, "flat"), svg("path", { class: "mark dashed", d: `M${MIDLINE + Math.min(turned, 16) * CM} ${NAVEL - 40}V${NAVEL + 40}` }),
+    svg("text", { class: "trace-name", x: MIDLINE + Math.min(turned, 15.4) * CM, y: NAVEL - 74, "text-anchor": "end" }, "turned"), ...across("left", NAVEL + 58)),
+    el("p", { class: "quiet" }, `Tapped from the navel outwards, the note stays the same for ${amountText(flat)} cm lying flat (whole mark) and for ${amountText(turned)} cm turned away (dashed mark). The ruler from the navel ends just short of the flank, at 15 cm.`));
 }
 
 export const borders = {

@@ -11,6 +11,8 @@ export const RIBS = 118;
 export const NIPPLE_LINE = 80;
 
 const HALF = "M0 34C28 58 66 92 116 168M152 20C140 90 128 150 132 220C138 262 150 300 158 390M124 236C132 230 140 232 146 240M116 262C90 316 56 352 14 372M14 372H0";
+/** Sides that lie farther out than a ruler from the navel ends. */
+const WIDE = "M156 20C152 90 160 140 166 212C168 262 166 300 162 390M0 34C28 58 66 92 116 168M138 236C146 230 154 232 160 240M130 262C100 316 60 352 14 372M14 372H0";
 const REGIONS = "M-78 128V352M78 128V352M-134 168H134M-134 256H134";
 
 /** Across from the midline and down; right of the patient is negative. */
@@ -20,11 +22,16 @@ const MIDDLE = { upper: 128, navel: NAVEL, lower: 318, aorta: 150, liver: 128, s
 const TUBERCLE = 27;
 const GROIN = { inguinal: [15, 356], femoral: [44, 389] };
 
-const half = (transform) => svg("path", { class: "outline", transform, d: HALF });
+const half = (transform, d) => svg("path", { class: "outline", transform, d });
 
-export function bellyFigure(...nodes) {
+export const bellyFigure = (...nodes) => figure(HALF, ...nodes);
+
+/** As wide as fifteen centimetres from the navel need. */
+export const wideBelly = (...nodes) => figure(WIDE, ...nodes);
+
+function figure(outline, ...nodes) {
   return svg("svg", { class: "marks belly", viewBox: "-30 0 420 400", width: 357, height: 340, "aria-hidden": "true" },
-    half(`translate(${MIDLINE} 0)`), half(`translate(${MIDLINE} 0) scale(-1 1)`),
+    half(`translate(${MIDLINE} 0)`, outline), half(`translate(${MIDLINE} 0) scale(-1 1)`, outline),
     svg("circle", { class: "outline", cx: MIDLINE, cy: NAVEL, r: 4 }),
     svg("text", { class: "tick", x: 4, y: 14 }, "right"), svg("text", { class: "tick", x: 356, y: 14, "text-anchor": "end" }, "left"),
     ...[-TUBERCLE, TUBERCLE].map((across) => svg("circle", { class: "outline", cx: MIDLINE + across, cy: PUBIS - 1, r: 3 })),

@@ -3,6 +3,7 @@
 import { svg } from "../bedside/dom.js";
 import { bellyMap } from "./belly-figure.js";
 import { amounts, frame, line, word } from "./frame.js";
+import { amountText } from "./latest.js";
 import { pointBoard, sidesBoard } from "./point-board.js";
 import { ruler } from "./ruler.js";
 
@@ -13,7 +14,7 @@ function kidney(probe) {
   const [meets, below, uneven] = amounts(probe);
   const scale = 3;
   const top = 92 - meets * scale;
-  return frame(314, 214, hand(140, 162, 1), hand(140, 60, -1), line("turn", `M30 92H250`), line("band", `M78 150C78 ${top + 14} 100 ${top - uneven} 140 ${top}C180 ${top - uneven} 206 ${top + 14} 206 150Z`, meets > 0),
+  return frame(314, 214, hand(140, 162, 1), hand(140, 74 - meets * scale, -1), line("turn", `M30 92H250`), line("band", `M78 150C78 ${top + 14} 100 ${top - uneven} 140 ${top}C180 ${top - uneven} 206 ${top + 14} 206 150Z`, meets > 0),
     ruler({ at: 262, across: 32, mm: 20, scale, down: true }), word(30, 208, `lower end ${below.toFixed(1)} cm below the ribs`));
 }
 
@@ -21,17 +22,18 @@ function kidney(probe) {
 function aorta(probe) {
   const [width, part, rise] = amounts(probe);
   const [left, right] = [150 - width * 10, 150 + width * 10];
+  const off = Math.max(6, 14 - width * 10);
   const tip = (x) => line("skin", `M${x - 12} 14V84A12 12 0 0 0 ${x + 12} 84V14`);
   const arrows = (x, way) => line("gauge", `M${x} 104h${way * part * 4}M${x} 104v${-rise * 4}`, width > 0);
-  return frame(300, 180, tip(left - 6), tip(right + 6), arrows(left - 6, -1), arrows(right + 6, 1), line("mark", `M${left} 116H${right}`, width > 0),
+  return frame(300, 180, tip(left - off), tip(right + off), arrows(left - off, -1), arrows(right + off, 1), line("mark", `M${left} 116H${right}`, width > 0),
     ruler({ at: left, across: 128, mm: 70, scale: 2 }));
 }
 
 function thrill(probe) {
   const [mm] = amounts(probe);
   const half = (transform, moved) => svg("g", { transform }, line("skin", `M96 66C112 60 120 70 ${118 - moved} 96C116 120 104 132 90 128Z`));
-  return frame(320, 170, line("outline", "M40 130C30 60 80 40 160 40C240 40 290 60 280 130Z"), half("translate(162 0)", -mm * 12), half("translate(158 0) scale(-1 1)", 0),
-    line("limb-edge thin", "M160 20V60"), line("gauge", `M286 96h${mm * 40}M286 84v24`), line("gauge", `M${286 + mm * 40} 96l-5 -5m5 5l-5 5`, mm > 0), word(160, 16, "edge of a hand", "middle"), word(20, 164, "flick"), word(300, 164, "felt", "end"));
+  return frame(360, 170, line("outline", "M40 130C30 60 80 40 160 40C240 40 290 60 280 130Z"), half("translate(162 0)", -mm * 12), half("translate(158 0) scale(-1 1)", 0),
+    line("limb-edge thin", "M160 20V60"), line("mark", `M286 84v24M286 96h${mm * 40}`), ...[0, 1].flatMap((n) => [line("gauge", `M${286 + n * 40} 112v8`), word(286 + n * 40, 134, n ? "1 mm" : "0", "middle")]), word(160, 16, "edge of a hand", "middle"), word(20, 164, "flick"), word(356, 164, `hand feels ${amountText(mm)} mm`, "end"));
 }
 
 /** A lump from the side at rest, on a cough and while a hand presses on it; a millimetre is a unit and a half. */
@@ -44,7 +46,7 @@ function lump(probe) {
 /** How far a breath in gets under the hand: a filled part of a whole breath. */
 function breath(probe) {
   const [ml] = amounts(probe);
-  return frame(300, 90, line("outline", "M20 20H260V50H20Z"), line("band", `M20 20h${(ml / 2200) * 240}v30H20Z`), word(20, 72, "0 ml"), word(260, 72, "2200 ml", "end"));
+  return frame(300, 106, word(20, 18, `breath drawn in under the hand: ${amountText(ml, 0)} ml`), line("outline", "M20 30H260V60H20Z"), line("band", `M20 30h${(ml / 2200) * 240}v30H20Z`), word(20, 82, "0 ml"), word(260, 82, "2200 ml", "end"));
 }
 
 /** The patient lies on the other side, seen from the front; the straight leg is drawn back behind the body. */

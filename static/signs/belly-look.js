@@ -2,10 +2,11 @@
 
 import { el, svg } from "../bedside/dom.js";
 import { bellyFigure, MIDLINE, NAVEL, spotOf } from "./belly-figure.js";
-import { heightAt, peak } from "./curve.js";
+import { heightAt, lengthMs, peak } from "./curve.js";
 import { amounts, frame, line, word } from "./frame.js";
 import { amountText, curvesOf } from "./latest.js";
-import { moving, seriesOf } from "./moving.js";
+import { acted } from "./motion/acted.js";
+import { seriesOf } from "./moving.js";
 import { phrase, sidesBoard } from "./point-board.js";
 
 const LEVEL = 84;
@@ -30,7 +31,7 @@ function veins(probe) {
   const [width, above, below] = amounts(probe);
   const vein = ([x, y]) => `M${MIDLINE + x * 14} ${NAVEL + y * 14}C${MIDLINE + x * 40} ${NAVEL + y * 30} ${MIDLINE + x * 34} ${NAVEL + y * 76} ${MIDLINE + x * 62} ${NAVEL + y * 130}`;
   const speed = (y, mm, way) => line("gauge", `M${MIDLINE + 178} ${y}v${way * (6 + mm * 2.2)}l-5 ${-way * 8}m5 ${way * 8}l5 ${-way * 8}`, mm > 0);
-  return el("div", {}, bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })), speed(NAVEL - 60, above, 1), speed(NAVEL + 170, below, -1)),
+  return el("div", {}, bellyFigure(...WAYS.map((way) => svg("path", { class: "vessel", "stroke-width": Math.max(0.4, width * 1.5), d: vein(way) })), speed(NAVEL + 14, above, 1), speed(NAVEL + 170, below, -1)),
     el("p", { class: "quiet" }, `Veins ${amountText(width)} mm wide. Below the navel a vein that was emptied between two fingers fills from above (upper arrow at the edge) by ${amountText(above)} mm and from below (lower arrow) by ${amountText(below)} mm in a second.`));
 }
 
@@ -56,18 +57,24 @@ function wall() {
   return { node: svg("svg", { class: "look", viewBox: "0 0 260 128", width: 260, height: 128, "aria-hidden": "true" }, skin, word(8, 14, "right"), word(252, 14, "left", "end")), draw };
 }
 
+/** Flat, with a wave on each side in turn, and at the top of the breath. */
+const STILLS = [0, 650, 1480, 2000];
+
 /** The wall seen from the foot, as it breathes and as waves pass over it. */
 export function bellyMovement(host, { probes, fresh, still }) {
   const last = fresh ?? probes.at(-1);
   const [navel, left, right] = curvesOf(last);
-  const figure = wall();
-  moving(host, {
-    figure: { node: figure.node, show: (side, ms) => figure.draw(heightAt(navel, ms), heightAt(left, ms), heightAt(right, ms)) },
+  acted(host, {
+    probes: [last], end: lengthMs(navel), stills: STILLS,
+    make: () => {
+      const { node, draw } = wall();
+      return { node, show: (ms) => draw(heightAt(navel, ms), heightAt(left, ms), heightAt(right, ms)) };
+    },
     traces: [
       { series: seriesOf([last]), low: 0, high: 18, title: "The navel, upwards is outwards" },
-      { series: [{ side: "left", name: "left", curve: left }, { side: "right", name: "right", curve: right }], low: 0, high: 8, short: true, title: "Beside the navel" },
+      { series: [{ side: "right", name: "right", curve: right }, { side: "left", name: "left", curve: left }], low: 0, high: 8, short: true, title: "Beside the navel" },
     ],
-    from: "the start of the breath in", fresh, still,
+    since: "the start of the breath in", fresh, still,
   });
   return `${phrase(last)}; ${[navel, left, right].map((curve) => `${curve.name}: ${amountText(peak(curve).height)} ${curve.unit}`).join(", ")}.`;
 }

@@ -34,15 +34,15 @@ const bowelSound = (probe) => (context, out, at) => {
 function blowing(probe) {
   const [level, ms] = amounts(probe);
   return strip({ seconds: BEAT_S * BEATS, draw: (x, middle, half) => Array.from({ length: BEATS }, (_, beat) => {
-    const [from, tall] = [beat * BEAT_S + 0.1, Math.max(0, (level - 6) / 40) * half];
+    const [from, tall] = [beat * BEAT_S + 0.1, Math.min(1, level / 40) * half];
     const lines = Array.from({ length: Math.floor(ms / 12) }, (__, i) => `M${x(from + i * 0.012)} ${middle - tall * Math.sin((Math.PI * (i + 1) * 12) / (ms + 12))}V${middle + tall * Math.sin((Math.PI * (i + 1) * 12) / (ms + 12))}`);
-    return svg("g", {}, line("hatch", lines.join("")), svg("path", { class: "moment", d: `M${x(from)} ${middle * 2 - 4}l-4 7h8Z` }));
+    return svg("g", {}, line("hatch", lines.join("")), svg("path", { class: "beat", d: `M${x(from)} ${middle * 2 - 12}l-4 7h8Z` }));
   }) });
 }
 
 const blowingSound = (probe) => (context, out, at) => {
   const [level, ms] = amounts(probe);
-  const rise = Array.from({ length: 24 }, (_, i) => gainOf(level - 24) * Math.sin((Math.PI * i) / 23));
+  const rise = Array.from({ length: 24 }, (_, i) => gainOf(level - 17) * Math.sin((Math.PI * i) / 23));
   if (ms > 20) {
     for (let beat = 0; beat < BEATS; beat++) {
       const source = noise(context, BEAT_S, 3 + beat);
@@ -76,7 +76,7 @@ const heard = (drawn, sound, name, key = "") => (probe) => {
 };
 
 const bowel = heard(bowelStrip, bowelSound, "a minute");
-const blow = heard(blowing, blowingSound, "four beats", "The triangles at the foot are the beats of the pulse; hatching is noise, taller is louder, longer lasts longer. Use headphones.");
+const blow = heard(blowing, blowingSound, "four beats", "The triangles at the foot are the beats of the pulse; hatching is noise, taller is louder, longer lasts longer; where there is none, nothing but the noise of the room is heard. Use headphones.");
 
 export const sounds = {
   "bowel-sounds": (host, { probes, fresh }) => {

@@ -7,11 +7,13 @@ const amounts = (probe) => measuresOf(probe).map(({ amount }) => amount);
 
 const picture = (width, height, ...nodes) => svg("svg", { class: "look", viewBox: `0 0 ${width} ${height}`, width, height, "aria-hidden": "true" }, ...nodes);
 
-const wordsOf = (probe) => [sideText(probe.side), measuresOf(probe).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ")].filter(Boolean).join(": ");
+const numbersOf = (probe) => measuresOf(probe).map(({ label, amount, unit }) => `${label} ${amountText(amount)} ${unit}`).join("; ");
+
+const wordsOf = (probe) => [sideText(probe.side), numbersOf(probe)].filter(Boolean).join(": ");
 
 const seen = (drawing) => (host, { probes }) => {
   const both = latestBySide(probes);
-  host.append(el("div", { class: "marks-row" }, ...both.map((probe) => el("div", {}, sideText(probe.side) ? el("b", {}, sideText(probe.side)) : "", drawing(probe)))));
+  host.append(el("div", { class: "marks-row" }, ...both.map((probe) => el("div", {}, sideText(probe.side) ? el("b", {}, sideText(probe.side)) : "", drawing(probe), el("p", { class: "quiet" }, `${numbersOf(probe)}.`)))));
   return `${both.map(wordsOf).join(". ")}.`;
 };
 
@@ -28,6 +30,7 @@ function crossSection(probe) {
   return picture(320, 320,
     svg("path", { class: "limb-inside limb-edge", d: `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L")}Z` }),
     svg("circle", { class: "outline", cx: 160, cy: 166 + depth * 0.38, r: 12 }),
+    svg("text", { class: "tick", x: 160, y: 142 + depth * 0.38, "text-anchor": "middle" }, "spine"),
     svg("text", { class: "tick", x: 160, y: 12, "text-anchor": "middle" }, "front"),
     svg("text", { class: "tick", x: 2, y: 314 }, "right"),
     svg("text", { class: "tick", x: 318, y: 314, "text-anchor": "end" }, "left"));
@@ -63,7 +66,8 @@ function neckAndSpaces(probe) {
     svg("path", { class: "limb-edge thin", d: "M6 64C34 58 60 58 84 66" }),
     ...[0, 1, 2, 3].map((row) => svg("path", { class: "outline", d: `M8 ${92 + row * 28}C40 ${84 + row * 28} 72 ${92 + row * 28} 96 ${112 + row * 26}` })),
     ...[0, 1, 2].map((row) => svg("path", { class: "shade", "stroke-width": Math.max(0, hollow), visibility: hollow > 0 ? "visible" : "hidden", d: `M14 ${106 + row * 28}C42 ${100 + row * 28} 68 ${106 + row * 28} 88 ${122 + row * 26}` })));
-  return picture(260, 204, half("translate(130 0)"), half("translate(130 0) scale(-1 1)"));
+  return picture(260, 204, half("translate(130 0)"), half("translate(130 0) scale(-1 1)"),
+    svg("text", { class: "tick", x: 164, y: 24 }, "neck muscle"), svg("text", { class: "tick", x: 130, y: 194, "text-anchor": "middle" }, "ribs, with a space below each"));
 }
 
 export const chestShape = seen(crossSection);

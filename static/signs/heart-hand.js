@@ -33,12 +33,12 @@ export function apexBeat(host, { probes, fresh, still }) {
   const [curve] = curvesOf(probe);
   const [outside, space, width] = measuresOf(probe).map(({ amount }) => amount);
   const felt = highest(curve) > 0.3;
-  const spot = svg("circle", { class: "press", cx: LINE + outside * CM, cy: RIBS[space], r: 0 });
+  const spot = svg("circle", { class: "press", cx: LINE + outside * CM, cy: RIBS[space] ?? RIBS[5], r: 0 });
   const line = svg("path", { class: "gauge-edge", d: `M${LINE} 36V140` });
-  const ribs = Object.entries(RIBS).map(([number, y]) => svg("text", { class: "tick", x: 66, y: y + 4 }, number));
+  const ribs = Object.entries(RIBS).flatMap(([number, y]) => [svg("path", { class: "grid", d: `M16 ${y}H62` }), svg("text", { class: "tick", x: 4, y: y + 4 }, number)]);
   const map = heartMap({ places: [], tried: [], standing: "" }, line, ...ribs, spot);
   beating(host, { map, curve, grow: (mm) => spot.setAttribute("r", felt ? 1 + mm * 0.8 + width * 0.5 : 0), title: "Lift under the finger", still, fresh, max: 8 });
-  host.append(el("p", { class: "quiet" }, "Dotted: the line down from the middle of the collar bone. Numbers: rib spaces."));
+  host.append(el("p", { class: "quiet" }, "Dotted: the line down from the middle of the collar bone. Numbers and thin lines: rib spaces."));
   const where = felt ? `${amountText(Math.abs(outside))} cm ${outside > 0 ? "outside" : "inside"} the midclavicular line in rib space ${space}, ${amountText(width)} cm wide; it ` : "";
   return `${where}${liftText(curve)}.`;
 }

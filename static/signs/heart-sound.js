@@ -11,6 +11,7 @@ import { play, stop } from "./sound-desk.js";
 import { strip } from "./strip.js";
 
 const KEY = "Taller is louder: 1× is the faintest that an ear hears through a stethoscope, the dashed line a healthy first sound at the apex (13×). Below about 2½× a noise is made out only after listening for some time; from about 6×, half of a healthy first sound, it is loud. A broad stroke is a thump, a broad faint one a low thud, a thin one a snap; hatching is noise, closer lines are higher. Use headphones: a small loudspeaker gives little of the low sounds.";
+const CHANGE = "An ear tells a change, loudness and length taken together, from about a quarter more or a fifth less on.";
 const USUAL = { "first-sound": "mitral", "second-sound-split": "pulmonary", "pericardial-rub": "tricuspid", "apex-on-the-left-side": "mitral", "sternal-edge-leaning-forward": "tricuspid" };
 const AREAS = [["aortic", "second right space"], ["pulmonary", "second left space"], ["tricuspid", "lower left edge of the breast bone"], ["mitral", "apex"], ["infraclavicular", "below the left collar bone"]]
   .map(([id, name]) => ({ id, name }));
@@ -56,9 +57,10 @@ function stage(manoeuvre, tried, probe, { still, again }) {
   const clip = clipOf(probe);
   const [breath, sound] = [breathStrip(clip), soundStrip(clip)];
   const picture = el("details", { class: "phono", open: !hidden, ontoggle: (event) => (hidden = !event.target.open) },
-    el("summary", {}, "Phonocardiogram: loudness, in times the faintest that is heard"), sound.node, el("p", { class: "quiet" }, KEY));
+    el("summary", {}, "Phonocardiogram: loudness, in times the faintest that is heard"), sound.node,
+    el("details", { class: "key" }, el("summary", {}, "How to read it"), el("p", { class: "quiet" }, KEY)));
   const caption = el("p", { class: "trace-title" }, wordsFor(manoeuvre, probe));
-  const moments = clip.moments.map(({ label, seconds }) => el("p", { class: "quiet" }, `${label[0].toUpperCase()}${label.slice(1)} ${seconds} s on.`));
+  const moments = clip.moments.map(({ label, seconds }) => el("p", { class: "quiet" }, `${label[0].toUpperCase()}${label.slice(1)} ${seconds} s on. ${CHANGE}`));
   const hear = el("button", { type: "button", class: "first", onclick: () => play(heartAudio(probe), (seconds) => follow(seconds)) }, "Listen");
   const follow = (seconds) => {
     if (still) return;

@@ -22,9 +22,9 @@ function look(probe) {
     line("M108 140C106 180 110 220 112 250M132 140C134 180 130 220 128 250", "outline"));
   return picture(240, 264,
     svg("ellipse", { class: "reddened", cx: 120, cy: 130, rx: 34 + bow, ry: 36, opacity: Math.min(0.9, redder / 20).toFixed(2) }),
-    line(`M100 10C98 50 96 90 92 112C${88 - bow * 1.4} 122 ${88 - bow * 1.4} 140 92 150M140 10C142 50 144 90 148 112C${152 + bow * 1.4} 122 ${152 + bow * 1.4} 140 148 150`, "limb-edge thin"),
+    line(`M100 10C98 50 96 90 92 112C${88 - bow * 1.3} 122 ${88 - bow * 1.3} 140 92 150M140 10C142 50 144 90 148 112C${152 + bow * 1.3} 122 ${152 + bow * 1.3} 140 148 150`, "limb-edge thin"),
     line(`M112 10C110 50 106 90 106 118C${106 - step} 124 ${106 - step} 128 108 132M128 10C130 50 134 90 134 118C${134 + step} 124 ${134 + step} 128 132 132`, "outline"),
-    far);
+    far, ruler({ at: 14, across: 226, mm: 10, scale: MM }), label(72, 232, "swelling, mm for mm"));
 }
 
 export const jointLook = sideBySide(look);
@@ -36,7 +36,7 @@ function feel(probe) {
     line(`M20 70C60 ${64 - gives * 3} 80 ${62 + gives * 3} 96 ${64 + gives * 3}C110 ${62 + gives * 3} 130 ${60 - lifts * 5} 160 ${60 - lifts * 5}C190 ${60 - lifts * 5} 200 68 222 70`, "limb-edge"),
     line(`M20 106H90L100 ${106 - hard * 4}L110 106H222`, "outline"),
     line(`M96 8V${56 + gives * 3}M90 ${48 + gives * 3}L96 ${58 + gives * 3}L102 ${48 + gives * 3}`, "mark"),
-    line(`M160 ${50 - lifts * 5}V18M154 26L160 16L166 26`, "mark", { opacity: Math.min(1, 0.15 + lifts / 3) }), label(60, 124, "bone"));
+    line(`M160 ${50 - lifts * 5}V18M154 26L160 16L166 26`, "mark", { opacity: Math.min(1, 0.5 + lifts / 3) }), label(60, 124, "bone"));
 }
 
 export const jointFeel = sideBySide(feel, { felt: true });

@@ -30,7 +30,7 @@ export function pointBoard(host, { manoeuvre, probes, fresh }, { map, figure, fe
   const [mapBox, figureBox] = [el("div", { class: "figure-box" }), el("div", { class: "point-figure" })];
   function show(probe) {
     put(mapBox, map(tried, probe));
-    put(figureBox, el("p", { class: "trace-title" }, titleOf(manoeuvre, probe)), figure(probe), el("p", { class: "heard" }, phrase(probe)));
+    put(figureBox, el("p", { class: "trace-title" }, titleOf(manoeuvre, probe)), figure(probe), probe.shown.words ? el("p", { class: "felt" }, `“${probe.shown.words}”`) : "", el("p", { class: "heard" }, phrase(probe)));
   }
   const rows = tried.map((probe) =>
     el("tr", {}, el("th", { scope: "row" }, titleOf(manoeuvre, probe)), el("td", {}, phrase(probe)),

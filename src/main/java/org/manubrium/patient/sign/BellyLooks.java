@@ -178,7 +178,7 @@ final class BellyLooks {
                         "belly-bruit",
                         Set.of("none"),
                         spot -> spot.of(quantity) >= spot.constant("belly.rush-heard") ? "bruit" : "none")
-                .shows("loudest with the pulse", "dB", spot -> 8 + 45 * spot.of(quantity))
+                .shows("blowing over the noise of the room", "dB", spot -> 45 * spot.of(quantity))
                 .shows("lasts in each beat", "ms", spot -> 420 * spot.of(quantity))
                 .needs(quantity);
     }

@@ -104,7 +104,19 @@ final class MurmurResponseReader extends HeartReader {
                 before,
                 HeartClip.breath(2 * HALF_SECONDS, t -> breathesIn && t >= HALF_SECONDS ? 1 : 0),
                 samples,
-                List.of(new Appearance.Measure("asked to do it from", HALF_SECONDS, "s")));
+                List.of(new Appearance.Measure("asked to " + act(manoeuvre) + " from", HALF_SECONDS, "s")));
+    }
+
+    private static String act(Manoeuvre manoeuvre) {
+        return switch (manoeuvre.part()) {
+            case "breath-in" -> "breathe in slowly";
+            case "valsalva" -> "bear down";
+            case "standing" -> "stand up";
+            case "squatting" -> "squat";
+            case "grip" -> "grip hard";
+            case "leg-raise" -> "let both legs be lifted";
+            default -> throw new IllegalArgumentException("no act is called \"" + manoeuvre.part() + "\"");
+        };
     }
 
     @Override
