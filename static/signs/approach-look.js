@@ -13,15 +13,23 @@ export function answer(host, { probes, fresh }) {
   return words;
 }
 
-/** Someone on a couch: how far the eyes are open, how many words come in one breath, how often there is a shift. */
+const MOST_WORDS = 14;
+
+/** Someone on a couch, the shoulders the higher and the neck the tighter the fewer words a breath carries: how far the eyes are open, how many words come in one breath, how often there is a shift. */
 function seenFromTheFoot(probe) {
   const [closed, words, shifts] = amounts(probe);
   const open = 6 * (1 - closed / 100);
+  const works = Math.max(0, MOST_WORDS - words);
+  const [y, side] = [118 - works * 1.2, 134 - works * 2.4];
   return picture(260, 170,
-    line("M96 60C96 20 164 20 164 60C164 88 150 104 130 104C110 104 96 88 96 60ZM60 168C64 130 92 116 114 112H146C168 116 196 130 200 168", "limb-inside limb-edge thin"),
+    line(`M60 168C64 ${side} 92 ${y + 4} 114 ${y}H146C168 ${y + 4} 196 ${side} 200 168Z`, "limb-inside limb-edge thin shoulders"),
+    line(`M120 ${y + 2}L124 136M140 ${y + 2}L136 136`, "muscle", { "stroke-width": (0.6 + works * 0.2).toFixed(1) }),
+    line("M96 60C96 20 164 20 164 60C164 88 150 104 130 104C110 104 96 88 96 60Z", "limb-inside limb-edge thin"),
+    line("M130 62V76L134 77", "outline"), svg("ellipse", { class: "hole", cx: 130, cy: 89, rx: 8, ry: (0.8 + works * 0.35).toFixed(1) }),
     ...[114, 146].map((x) => svg("ellipse", { class: "hole", cx: x, cy: 62, rx: 6, ry: Math.max(0.6, open) })),
     ...Array.from({ length: 14 }, (_, index) => line(`M${186 + (index % 5) * 13} ${34 + Math.floor(index / 5) * 12}h8`, "mark", { visibility: index < words ? "visible" : "hidden" })),
-    ...Array.from({ length: 10 }, (_, index) => line(`M${30 - (index % 2) * 6} ${60 + index * 9}q6 4 0 8`, "outline", { visibility: index < shifts ? "visible" : "hidden" })));
+    ...Array.from({ length: 10 }, (_, index) => line(`M${30 - (index % 2) * 6} ${60 + index * 9}q6 4 0 8`, "outline", { visibility: index < shifts ? "visible" : "hidden" })),
+    label(216, 84, `${amountText(words)} words`), label(30, 52, `${amountText(shifts)} shifts`));
 }
 
 export const generalLook = sideBySide(seenFromTheFoot, { key: "Each short stroke at the right is a word in one breath; each bow at the left a shift or a guarded movement in a minute." });

@@ -42,10 +42,10 @@ const puff = asked("Asked to blow out the cheeks; the lines at the lips are air 
 const THICKER = "muscle over the jaw thickens by";
 const THICKEST_MM = 10;
 
-/** What the fingers feel of each muscle, and with what both together push. */
+/** What the fingers feel of each muscle, and with what the side under the hand pushes. */
 const bitten = (probe) => el("div", { class: "felt" },
   ...SIDES.map((side) => named(`${side} muscle thickens by`, amountBar(of(probe, side, THICKER), THICKEST_MM, "mm"))),
-  named("both together push the examiner's hand with", force(probe, "pushes the examiner's hand with", 200)));
+  named(`${probe.side} side pushes the examiner's hand with`, force(probe, "pushes the examiner's hand with", 200)));
 const clench = asked("Asked to clench: the muscle over the angle of the jaw", (_, side, probe) => ({ muscle: of(probe, side, THICKER) }), { felt: bitten });
 
 export const drawings = {

@@ -53,6 +53,8 @@ function nailAbove(probe) {
 
 export const nails = sideBySide(nailAbove, { key: "Everything found on the ten nails is drawn on one. Left from above, right a cut across the nail." });
 
+const PALM_MM = 1.6;
+
 /** The hand from the side, palm down on a table; the ring finger stays bent. */
 function palm(probe) {
   const [bent, cord] = amounts(probe);
@@ -62,18 +64,24 @@ function palm(probe) {
     line("M8 132H282", "grid"),
     line(`M10 44H110C130 44 140 48 ${at(knuckle)}`, "limb-edge thin"), line("M10 84H100C120 84 134 84 150 80", "limb-edge thin"),
     line(`M${at(knuckle)}L${at(middle)}L${at(end)}`, "ray"),
-    line(`M80 86C104 ${88 + cord * 6} 128 ${88 + cord * 6} 152 82`, "muscle", { "stroke-width": 1 + cord * 1.6 }),
+    line(`M80 84C104 ${84 + (cord * PALM_MM) / 0.75} 128 ${84 + (cord * PALM_MM) / 0.75} 152 82`, "muscle", { "stroke-width": 2.5 }),
+    line([0, 5, 10].map((mm) => `M62 ${84 + mm * PALM_MM}h${mm % 10 ? -4 : -7}`).join("") + `M62 84v${10 * PALM_MM}`, "gauge"), label(50, 84 + 10 * PALM_MM + 4, "10 mm", "end"),
     line("M150 60H238", "grid"), label(246, 52, "straight", "start"));
 }
 
 export const palmCord = sideBySide(palm, { felt: true });
 
+const FOLD_MM = 4.4;
+
+/** A fold of skin lifted off a finger from the side, as high as it can be by the ruler, and how far the finger stays bent. */
 function pinch(probe) {
   const [fold, bent] = amounts(probe);
-  const ends = tip([150, 70], -bent, 60);
-  return picture(260, 130,
-    line(`M10 54H78C84 ${54 - fold * 4} 92 ${54 - fold * 4} 98 54H150L${at(ends)}`, "limb-edge"), line(`M10 88H150L${at([ends[0] - 6, ends[1] + 24])}`, "limb-edge"),
-    ruler({ at: 98, across: 10, mm: 7, scale: 4, down: true }));
+  const [upper, lower] = [tip([150, 54], -bent, 76), tip([150, 88], -bent, 70)];
+  const top = 54 - (fold * FOLD_MM) / 0.75;
+  return picture(260, 172,
+    line(`M10 54H78C84 ${top} 92 ${top} 98 54H150L${at(upper)}Q${at(tip([150, 71], -bent, 88))} ${at(lower)}L150 88H10`, "limb-edge"),
+    line([0, 5, 10].map((mm) => `M112 ${54 - mm * FOLD_MM}h${mm % 10 ? 6 : 9}`).join("") + `M112 54V${54 - 10 * FOLD_MM}`, "gauge"),
+    ...[0, 5, 10].map((mm) => label(126, 54 - mm * FOLD_MM + 4, mm === 10 ? "10 mm" : mm, "start")));
 }
 
 export const fingerSkin = sideBySide(pinch, { felt: true });

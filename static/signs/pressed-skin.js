@@ -59,13 +59,14 @@ export const legPit = (host, view) =>
 
 const LEVELS = [286, 208, 84];
 
-/** A leg from the side with the dent at each of three places. */
+/** A leg from its inner side with the dent at each of three places. */
 function leg(probe) {
   const dents = measuresOf(probe).map(({ amount }, index) => {
     const y = LEVELS[index];
-    return svg("g", {}, line(`M74 ${y - 14}C${74 - amount * 2.6} ${y - 10} ${74 - amount * 2.6} ${y + 10} 74 ${y + 14}`, "mark"), label(92, y + 4, `${amountText(amount)} mm`, "start"));
+    return { y, amount, mark: line(`M74 ${y - 14}C${74 - amount * 2.6} ${y - 10} ${74 - amount * 2.6} ${y + 10} 74 ${y + 14}`, "mark") };
   });
-  return picture(190, 340, line("M30 10C24 70 34 120 36 150C28 190 34 250 40 286C38 300 36 314 36 326H104C104 314 90 306 78 300C74 280 74 260 76 230C80 200 82 170 78 150C84 110 84 60 80 10", "outline"), ...dents);
+  const [mirror, x, anchor] = probe.side === "right" ? ["translate(190 0) scale(-1 1)", 190 - 92, "end"] : ["translate(0 0) scale(1 1)", 92, "start"];
+  return picture(190, 340, svg("g", { transform: mirror }, line("M30 10C24 70 34 120 36 150C28 190 34 250 40 286C38 300 36 314 36 326H104C104 314 90 306 78 300C74 280 74 260 76 230C80 200 82 170 78 150C84 110 84 60 80 10", "outline"), ...dents.map(({ mark }) => mark)), ...dents.map(({ amount, y }) => label(x, y + 4, `${amountText(amount)} mm`, anchor)), label(95, 338, "inner side"));
 }
 
 export const pitsUpwards = sideBySide(leg, { felt: true });

@@ -44,13 +44,14 @@ function before(manoeuvre, probes, shown) {
  * @param drawing (probe, view) => node
  * @param felt    whether a hand feels it
  * @param text    (probe) => what is seen
+ * @param below   (probe) => what stands beneath the drawing, the text where it is not said
  */
-export const sideBySide = (drawing, { felt = false, text = amountsText, key = "" } = {}) => (host, view) => {
+export const sideBySide = (drawing, { felt = false, text = amountsText, key = "", below = (probe) => el("p", { class: "quiet" }, text(probe)) } = {}) => (host, view) => {
   const { manoeuvre, probes, fresh } = view;
   const both = atThisPlace(probes, fresh);
   host.append(el("div", { class: "marks-row" }, ...both.map((probe) => {
     const caption = [placeName(manoeuvre, probe), sideText(probe.side)].filter(Boolean).join(", ");
-    return el("figure", { class: "beside" }, caption ? el("figcaption", {}, el("b", {}, caption)) : "", drawing(probe, view), el("p", { class: "quiet" }, text(probe)));
+    return el("figure", { class: "beside" }, caption ? el("figcaption", {}, el("b", {}, caption)) : "", drawing(probe, view), below(probe));
   })), key ? el("p", { class: "quiet" }, key) : "", before(manoeuvre, probes, both));
   if (felt) host.append(onAPartner());
   return both.map((probe) => said(manoeuvre, probe, text(probe))).join(" ");

@@ -1,7 +1,7 @@
 // What stands on the skin: spiders, bruises, rashes, and what is seen and measured of a leg.
 
-import { svg } from "../bedside/dom.js";
-import { amountText } from "./latest.js";
+import { el, svg } from "../bedside/dom.js";
+import { amountText, measuresOf } from "./latest.js";
 import { amounts, label, line, picture, sideBySide } from "./side-by-side.js";
 
 /** Evenly spread and the same each time. */
@@ -43,11 +43,16 @@ function patches(probe) {
 
 export const rash = sideBySide(patches);
 
+/** A left leg from its inner side, and one from behind, whose toes are seen on its outer side. */
 const LEG = "M58 8C50 50 54 84 60 110C50 150 56 210 68 262C66 280 62 292 60 304H128C128 292 116 286 104 282C100 262 100 240 104 210C116 170 118 140 108 110C114 80 114 40 110 8";
+const LEG_BEHIND = "M58 8C54 50 58 84 64 110C52 140 58 184 68 222C74 246 76 262 75 276C70 286 70 304 78 305H92C100 304 100 286 95 276C94 262 96 246 102 222C112 184 118 140 104 110C110 84 114 50 110 8M74 288C62 290 54 298 56 305H78";
+
+/** What is drawn of a left leg, turned round for a right one. */
+const ofLeg = (side, ...nodes) => svg("g", { transform: side === "right" ? "translate(168 0) scale(-1 1)" : "translate(0 0) scale(1 1)" }, ...nodes);
 
 function skinOfLeg(probe) {
   const [inner, toe, black, red, patch, rough, stain, bare] = amounts(probe);
-  return picture(180, 316,
+  return picture(180, 332, label(84, 326, "inner side"), ofLeg(probe.side,
     line("M66 170C60 210 62 240 70 262H102C100 240 102 210 106 180Z", "reddened", { opacity: (red / 110).toFixed(2) }),
     line("M68 232C66 250 68 262 70 274H102C100 262 100 248 102 232Z", "stain", { opacity: (stain / 130).toFixed(2) }),
     line(LEG, "outline"),
@@ -55,10 +60,17 @@ function skinOfLeg(probe) {
     svg("circle", { class: "sore", cx: 124, cy: 297, r: toe * 0.6 }), svg("circle", { class: "hole", cx: 120, cy: 300, r: black * 0.6 }),
     svg("ellipse", { class: "reddened raised", cx: 80, cy: 190, rx: patch * 2.4, ry: patch * 3.4 }),
     ...Array.from({ length: 24 }, (_, index) => svg("circle", { class: "outline", cx: 70 + spread(index + 1, 34, 60)[0], cy: 224 + spread(index + 1, 34, 60)[1], r: 2.4, opacity: (rough / 100).toFixed(2) })),
-    ...Array.from({ length: 16 }, (_, index) => line(`M${(74 + spread(index + 1, 30, 90)[0]).toFixed(1)} ${(170 + spread(index + 1, 30, 90)[1]).toFixed(1)}l4 6`, "hair", { opacity: (1 - bare / 100).toFixed(2) })));
+    ...Array.from({ length: 16 }, (_, index) => line(`M${(74 + spread(index + 1, 30, 90)[0]).toFixed(1)} ${(170 + spread(index + 1, 30, 90)[1]).toFixed(1)}l4 6`, "hair", { opacity: (1 - bare / 100).toFixed(2) }))));
 }
 
-export const legSkin = sideBySide(skinOfLeg);
+/** The longest bar of each unit. */
+const LONGEST = { "%": 100, mm: 40 };
+
+/** Everything that was looked for on a line of its own, with a bar. */
+const listed = (probe) => el("ul", { class: "amount-list quiet" }, ...measuresOf(probe).map(({ label: name, amount, unit }) =>
+  el("li", {}, el("span", {}, name), svg("svg", { viewBox: "0 0 40 8", width: 40, height: 8, "aria-hidden": "true" }, svg("path", { class: "grid", d: "M0 7.500H40" }), svg("rect", { class: "column", x: 0, y: 0, width: Math.min(40, (amount / LONGEST[unit]) * 40), height: 8 })), el("span", {}, `${amountText(amount)}\u00a0${unit}`))));
+
+export const legSkin = sideBySide(skinOfLeg, { below: listed });
 
 /** A vein down a leg: straight where it is narrow, the more wound the wider it is. */
 function vein([x, from, to], mm) {
@@ -72,9 +84,9 @@ function vein([x, from, to], mm) {
 
 function veins(probe) {
   const [long, short] = amounts(probe);
-  const leg = (across, name, [x, from, to], mm) => svg("g", { transform: `translate(${across} 0)` }, line(LEG, "outline"), line("M50 108H56M110 108H116", "outline"), vein([x, from, to], mm),
-    label(126, 112, "knee", "start"), label(x + 8, 320, `${name}: ${amountText(mm)} mm`));
-  return picture(340, 326, line("M10 304H330", "grid"), leg(-20, "inner side", [92, 10, 286], long), leg(150, "from behind", [82, 118, 280], short));
+  const leg = (across, name, outline, [x, from, to], mm) => svg("g", { transform: `translate(${across} 0)` }, ofLeg(probe.side, line(outline, "outline"), line("M50 108H56M112 108H118", "outline"), vein([x, from, to], mm)),
+    label(126, 112, "knee", "start"), label(92, 320, `${name}: ${amountText(mm)} mm`));
+  return picture(340, 326, line("M10 304H330", "grid"), leg(-20, "inner side", LEG, [92, 10, 286], long), leg(150, "from behind", LEG_BEHIND, [84, 118, 280], short));
 }
 
 export const legVeins = sideBySide(veins, { key: "Standing. The width of each vein is drawn larger than life, alike on both legs." });

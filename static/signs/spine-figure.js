@@ -35,9 +35,12 @@ function leaning(round, sharp, where, hollow) {
   return points;
 }
 
-/** The usual angles bring the neck above the sacrum; the front is on the right. */
-const [USUAL_FOOT, USUAL_TOP] = [0, STEPS].map((i) => leaning(36, 0, 26, 45)[i][0]);
-const sideSpine = (...angles) => leaning(...angles).map(([x, y], i) => [x + ((USUAL_FOOT - USUAL_TOP) * i) / STEPS, y]);
+/** Whatever the angles, the neck is held above the sacrum, as somebody who stands does; the front is on the right. */
+function sideSpine(...angles) {
+  const points = leaning(...angles);
+  const off = points[0][0] - points[STEPS][0];
+  return points.map(([x, y], i) => [x + (off * i) / STEPS, y]);
+}
 
 const joined = (points) => `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L")}`;
 
@@ -61,17 +64,16 @@ function spine(probe) {
 function hump(probe) {
   const [mm] = amounts(probe);
   const way = probe.side === "right" ? 1 : -1;
-  return frame(300, 160, line("turn", "M20 70H280"), line("skin", `M150 74C${150 + way * 30} ${70 - mm * 2} ${150 + way * 84} ${68 - mm * 2} ${150 + way * 118} 130H${150 - way * 118}C${150 - way * 84} 68 ${150 - way * 30} 70 150 74Z`),
-    line("mark", `M${150 + way * 66} 70v${-mm * 2}`), word(30, 150, "left"), word(270, 150, "right", "end"), ruler({ at: 150 + way * 74, across: 70 - mm * 2, mm: 20, scale: 2, down: true }));
+  return frame(380, 160, svg("g", { transform: "translate(40 0)" }, line("turn", "M20 70H280"), line("skin", `M150 74C${150 + way * 30} ${70 - mm * 2} ${150 + way * 84} ${68 - mm * 2} ${150 + way * 118} 130H${150 - way * 118}C${150 - way * 84} 68 ${150 - way * 30} 70 150 74Z`),
+    line("mark", `M${150 + way * 66} 70v${-mm * 2}`), word(30, 150, "left"), word(270, 150, "right", "end"), ruler({ at: way > 0 ? 286 : -34, across: 70 - mm * 2, mm: 20, scale: 2, down: true })));
 }
 
 /** Five spines under two fingers, three times life size: one may stand out, or the next may lie deeper. */
 function spines(probe) {
   const [behind, front] = amounts(probe);
-  // the top of such a curve lies three quarters of the way to its handles
-  const bump = (x, out) => `M${x - 18} 100C${x - 12} ${84 - out * 4} ${x + 12} ${84 - out * 4} ${x + 18} 100`;
-  return frame(340, 150, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 88H292"),
-    ruler({ at: 296, across: 28, mm: 20, scale: 3, down: true }), word(20, 140, "neck end"), word(262, 140, "seat end", "end"));
+  const bump = (x, out) => `M${x - 18} ${100 - out * 3}C${x - 12} ${84 - out * 3} ${x + 12} ${84 - out * 3} ${x + 18} ${100 - out * 3}`;
+  return frame(340, 172, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 88H292"),
+    ruler({ at: 296, across: 28, mm: 20, scale: 3, down: true }), word(20, 166, "neck end"), word(262, 166, "seat end", "end"));
 }
 
 const DOWN = { neck: 40, chest: 120, loins: 222 };

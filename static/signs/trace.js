@@ -27,9 +27,16 @@ function names(series, x, y, foot) {
   return ends.map(({ name, at }) => svg("text", { class: "trace-name", x: x + 6, y: at - over + 4 }, name));
 }
 
+/** At least two heights, so that a scale can be read off. */
+function lineHeights(low, high, parts) {
+  const step = roundStep(high - low, parts);
+  const few = ticks(low, high, step);
+  return few.length > 1 ? few : ticks(low, high, step / 2);
+}
+
 function grid(x, y, [from, to], [low, high], unit, { width, height, lines }) {
   const across = ticks(from, to, roundStep(to - from, width < 420 ? 4 : 8));
-  const up = ticks(low, high, roundStep(high - low, lines ?? (height < TALL ? 2 : 4)));
+  const up = lineHeights(low, high, lines ?? (height < TALL ? 2 : 4));
   const inSeconds = to > LONG;
   const timeText = (ms) => (inSeconds ? amountText(ms / 1000) : amountText(ms));
   return [

@@ -17,7 +17,7 @@ const columns = (from, to, step) => (probe) => {
     ...ticks.flatMap((at) => [line(`M34 ${y(at)}H${width - 4}`, "grid"), label(30, y(at) + 4, at, "end")]),
     ...measures.flatMap(({ label: name, amount, unit }, index) => {
       const x = LEFT + index * GAP;
-      return [svg("rect", { class: "column", x, y: y(amount), width: 34, height: Math.max(1, 150 - y(amount)) }), label(x + 17, y(amount) - 4, `${amountText(amount)} ${unit}`), ...wrapped(name).map((part, row) => label(x + 17, 166 + row * 14, part))];
+      return [svg("rect", { class: "column", x, y: y(amount), width: 34, height: Math.max(1, 150 - y(amount)) }), svg("text", { class: "tick on-lines", x: x + 17, y: y(amount) - 5, "text-anchor": "middle" }, `${amountText(amount)} ${unit}`), ...wrapped(name).map((part, row) => label(x + 17, 166 + row * 14, part))];
     }));
 };
 

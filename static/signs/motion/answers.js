@@ -8,7 +8,7 @@ import { Limb } from "../limb.js";
 import { limbFor } from "../limbs.js";
 import { seriesOf } from "../moving.js";
 import { acted } from "./acted.js";
-import { picture } from "./flesh.js";
+import { ofSide, picture } from "./flesh.js";
 import { OUTLINES, placed, smooth } from "./outline.js";
 import { sidesText } from "./steps.js";
 
@@ -22,7 +22,9 @@ function flicked(probe) {
   const thumb = skin(part("tip", [112, 112], 12, 1.5));
   const finger = skin(part("finger", [128, 82], 12, 1.5));
   const helper = svg("path", { class: "helper", d: "M188 84C180 78 182 70 192 70H216V92H196Z" });
-  const node = picture(220, 170, "answers", skin(part("forearm", [-90, 88], 0, 1.5)), skin(part("palm", [44, 90], 4, 1.5)), thumb, finger, helper, svg("text", { class: "tick", x: 104, y: 164 }, "thumb"), svg("text", { class: "tick", x: 116, y: 48 }, "middle finger"));
+  const [end, x] = probe.side === "right" ? ["end", (from) => 220 - from] : ["start", (from) => from];
+  const node = picture(220, 170, "answers", ofSide(probe.side, 220, skin(part("forearm", [-90, 88], 0, 1.5)), skin(part("palm", [44, 90], 4, 1.5)), thumb, finger, helper),
+    svg("text", { class: "tick", x: x(104), y: 164, "text-anchor": end }, "thumb"), svg("text", { class: "tick", x: x(116), y: 48, "text-anchor": end }, "middle finger"));
   const show = (ms) => {
     const bends = heightAt(curve, ms);
     turn(thumb, -bends, [112, 112]);

@@ -36,6 +36,9 @@ export const turned = ([x, y], [dx, dy], degrees) => {
 
 export const at = (x, y, degrees = 0, flip = 1) => `translate(${x.toFixed(2)} ${y.toFixed(2)}) rotate(${degrees.toFixed(2)}) scale(${flip} 1)`;
 
+/** A drawing of a left limb, so wide, turned into one of the right where the side asks for it. */
+export const ofSide = (side, width, ...nodes) => svg("g", { class: "of-side", transform: side === "right" ? `translate(${width} 0) scale(-1 1)` : "translate(0 0) scale(1 1)" }, ...nodes);
+
 /** A head from the side, looking to the right, with its chin's corner near 0, 0. */
 export const headAside = (size = 1) =>
   svg("g", { transform: `scale(${size})` },

@@ -15,7 +15,7 @@ const ROUND = 84;
 const PX = 2;
 
 /** A half turn: the prints stand on half a circle, numbered in the order in which they come. */
-function turnRound(probe) {
+function turnRound(probe, still) {
   const [steps] = amounts(probe);
   const [angle, lean] = curvesOf(probe);
   const middle = [170, 168];
@@ -24,13 +24,14 @@ function turnRound(probe) {
     const degrees = Math.min(180, (index / steps) * 180);
     const out = index % 2 ? 17 : -17;
     const [x, y] = spot(degrees, out);
-    const mark = svg("text", { class: "tick", x: x + Math.cos((degrees * Math.PI) / 180) * (index % 2 ? -15 : 15), y: y + 4, "text-anchor": "middle" }, index + 1);
+    const [nx, ny] = spot(degrees, out + (index % 2 ? 19 : -19));
+    const mark = svg("text", { class: "tick", x: nx, y: ny + 4, "text-anchor": "middle" }, index + 1);
     return { degrees: (index / steps) * 180, node: svg("g", { class: "turn-step" }, svg("path", { class: "skin print", d: PRINT, transform: `${at(x, y, degrees, index % 2 ? -1 : 1)} scale(${PX * 0.7}) translate(0 12)` }), mark) };
   };
   const prints = Array.from({ length: MOST_STEPS }, (_, index) => print(index));
   const trail = svg("path", { class: "trail", d: "" });
   const body = svg("ellipse", { class: "trail body", rx: 24, ry: 10 });
-  const clock = svg("text", { class: "trace-name", x: 170, y: 172, "text-anchor": "middle" });
+  const clock = svg("text", { class: "trace-name", x: 170, y: 172, "text-anchor": "middle", visibility: still ? "hidden" : "visible" });
   const trunk = (ms) => spot(heightAt(angle, ms), heightAt(lean, ms) * PX);
   const show = (ms) => {
     const now = heightAt(angle, ms);
@@ -46,7 +47,7 @@ function turnRound(probe) {
 export function turning(host, { probes, fresh, still }) {
   const last = fresh ?? probes.at(-1);
   const end = lengthMs(curvesOf(last)[0]);
-  acted(host, { probes: [last], make: turnRound, end, stills: still ? [1000, 2000, end] : [end], fresh, still });
+  acted(host, { probes: [last], make: (probe) => turnRound(probe, still), end, stills: still ? [1000, 2000, end] : [end], fresh, still });
   return `${measuresText(last)}; trunk leans by up to ${amountText(highest(curvesOf(last)[1]))} cm to the right and ${amountText(-lowest(curvesOf(last)[1]))} cm to the left.`;
 }
 

@@ -23,11 +23,12 @@ const ORDER = [2, 0, 4, 1, 3];
 
 /** Five small palms, each with what lies on it and the patient's answer beneath. */
 function fiveTried(probe, draw, nameOf) {
+  const way = probe.side === "right" ? 1 : -1;
   const [told] = measuresOf(probe).map(({ amount }) => amount);
   const cells = OBJECTS.map((_, index) => {
     const x = 38 + index * 72;
     const answer = ORDER.indexOf(index) < told ? nameOf(index) : "can't tell";
-    return svg("g", { class: "tried" }, part("palm", [x, 92], -90, 1), ...[-18, -6, 6, 18].map((dx) => part("finger", [x + dx, 42], -90 + dx * 0.5, 0.62)), svg("g", { transform: `translate(${x} 66)` }, draw(index)), text(x, 122, `“${answer}”`, "middle", "trace-name answer"));
+    return svg("g", { class: "tried" }, part("finger", [x + way * 15, 76], -90 + way * 40, 0.72), part("palm", [x, 92], -90, 1), ...[-18, -6, 6, 18].map((dx) => part("finger", [x + dx, 42], -90 + dx * 0.5, 0.62)), svg("g", { transform: `translate(${x} 66)` }, draw(index)), text(x, 122, `“${answer}”`, "middle", "trace-name answer"));
   });
   return picture(366, 132, "five-tried", ...cells);
 }
@@ -66,14 +67,15 @@ function touched(sides, felt, title) {
 
 const saying = (right, left) => (right && left ? "“both”" : right ? "“right”" : left ? "“left”" : "(says nothing)");
 
-/** Five times each; what is said in most of them is written beneath, and the count. */
+/** Five times each; beneath one touch how often it is told, beneath two what is said in most of them. */
 export function twoTouches(host, { probes, fresh }) {
   const last = fresh ?? probes.at(-1);
   const [rightAlone, leftAlone, rightBoth, leftBoth] = measuresOf(last).map(({ amount }) => amount);
-  const most = (times) => times > 2;
+  const most = (told) => told > 2;
+  const times = (told) => `${told} ${told === 1 ? "time" : "times"} of 5`;
   const cells = [
-    touched(["right"], `${saying(most(rightAlone), false)} ${rightAlone} of 5`, "right touched"),
-    touched(["left"], `${saying(false, most(leftAlone))} ${leftAlone} of 5`, "left touched"),
+    touched(["right"], `“right” ${times(rightAlone)}`, "right touched"),
+    touched(["left"], `“left” ${times(leftAlone)}`, "left touched"),
     touched(["right", "left"], saying(most(rightBoth), most(leftBoth)), "both touched"),
   ];
   const row = el("div", { class: "acts" });
@@ -93,12 +95,12 @@ function upTheTrunk(probe) {
   const y = (at) => FOOT_Y - at * TRUNK_PX;
   const steps = Array.from({ length: 20 }, (_, index) => index * 3);
   const x = 110 + way * 24;
-  return picture(364, 270, "trunk-pins", svg("path", { class: "outline", d: `M44 ${y(60)}C38 ${y(40)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M172 ${y(60)}C182 ${y(40)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
+  return picture(364, 290, "trunk-pins", svg("path", { class: "outline", d: `M94 ${y(68)}C92 ${y(60)} 70 ${y(58)} 46 ${y(55)}C30 ${y(53)} 26 ${y(46)} 24 ${y(36)}M126 ${y(68)}C128 ${y(60)} 150 ${y(58)} 174 ${y(55)}C190 ${y(53)} 194 ${y(46)} 196 ${y(36)}` }), svg("path", { class: "outline", d: `M46 ${y(42)}C42 ${y(36)} 54 ${y(24)} 50 ${y(12)}C46 ${y(6)} 46 ${y(2)} 48 ${y(-6)}M174 ${y(42)}C178 ${y(36)} 166 ${y(24)} 170 ${y(12)}C174 ${y(6)} 174 ${y(2)} 172 ${y(-6)}` }),
     svg("path", { class: "outline", d: `M60 ${y(-2)}Q110 ${y(-10)} 160 ${y(-2)}M110 ${y(14) - 5}v10M110 ${y(32)}q-20 4 -34 24M110 ${y(32)}q20 4 34 24M110 ${y(52)}V${y(32)}` }),
     ...[76, 144].map((nx) => svg("circle", { class: "outline", cx: nx, cy: y(42), r: 4 })),
-    ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 184, y: y(at) + 4 }, `${at} cm ${name}`)),
-    ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + 9} ${y(at)}h${at >= cm ? 12 : 4}` }))),
-    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(150, 266, "long dash: as sharp as on the cheek; short: less"));
+    ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 204, y: y(at) + 4 }, `${at} cm ${name}`)),
+    ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + way * 9} ${y(at)}h${way * (at >= cm ? 12 : 4)}` }))),
+    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(150, 266, "long dash: as sharp as on the cheek; short: less"), text(150, 282, "dotted line: from here upwards as sharp as on the cheek"));
 }
 
 export function trunkLine(host, { probes }) {

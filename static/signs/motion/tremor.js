@@ -107,7 +107,7 @@ function restless(probe) {
 export function unrest(host, { probes, fresh, still }) {
   const [curve] = curvesOf(probes.at(-1));
   const end = lengthMs(curve);
-  acted(host, { probes, make: restless, end, stills: still ? [1200, 4000, end] : [2400], fresh, still, traces: eachSide(probes, "movement of the hand", { low: -30, high: 30 }) });
+  acted(host, { probes, make: restless, end, stills: still ? [1200, 4000, end] : [2400], fresh, still, traces: eachSide(probes, "movement of the hand", { low: -10, high: 10 }) });
   return `${sidesText(probes)} ${latestBySide(probes).map((probe) => `${probe.side} hand between ${amountText(lowest(curvesOf(probe)[0]))} and ${amountText(highest(curvesOf(probe)[0]))} cm`).join(", ")}.`;
 }
 

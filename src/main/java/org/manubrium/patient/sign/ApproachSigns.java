@@ -71,8 +71,14 @@ final class ApproachSigns {
                         List.of(),
                         List.of(
                                 measure("eyes closed", 100 * clouded(spot), "% of the time"),
-                                measure("says in one breath", 14 - 12 * Math.min(1, laboured(spot)), "words"),
-                                measure("shifts or guards", 10 * Joint.worstPain(spot.body()), "times a minute")),
+                                measure(
+                                        "says in one breath",
+                                        Math.rint(14 - 12 * Math.min(1, laboured(spot))),
+                                        "words"),
+                                measure(
+                                        "shifts or guards",
+                                        Math.rint(10 * Joint.worstPain(spot.body())),
+                                        "times a minute")),
                         ""));
     }
 

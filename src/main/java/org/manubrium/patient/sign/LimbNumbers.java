@@ -3,12 +3,15 @@ package org.manubrium.patient.sign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.patient.Person;
 import org.manubrium.patient.Physiology;
 
-/** The tabled numbers of one look: those of a sign's part for the word that is read. */
-record LimbNumbers(Physiology physiology, Person person, String sign, String code) {
+/** The tabled numbers of one look: those of a sign's part for the word that is read, on one side. */
+record LimbNumbers(Physiology physiology, Person person, String sign, String code, Side side) {
+    /** So many seconds apart, what moves by itself is at no moment alike on both sides. */
+    private static final double APART = 31;
 
     /** The amount tabled as limb.sign.word.key. */
     double of(String key) {
@@ -29,6 +32,11 @@ record LimbNumbers(Physiology physiology, Person person, String sign, String cod
     static double bump(double x, double middle, double width) {
         double off = (x - middle) / width;
         return Math.exp(-off * off);
+    }
+
+    /** An uneven number between -1 and 1 of this side's own: the two sides do not move as one. */
+    double ownUneven(double x) {
+        return uneven(side == Side.LEFT ? x + APART : x);
     }
 
     /** An uneven number between -1 and 1, the same at every look. */

@@ -53,7 +53,14 @@ final class LimbReader implements SignReader {
     public Appearance show(Body body, Manoeuvre manoeuvre, Probe probe) {
         LimbSign sign = sign(manoeuvre);
         String code = read(body, manoeuvre, probe);
-        return sign.show(new LimbNumbers(body.physiology(), body.person(), manoeuvre.scale(), code), "");
+        return sign.show(
+                new LimbNumbers(
+                        body.physiology(),
+                        body.person(),
+                        manoeuvre.scale(),
+                        code,
+                        probe.item().side()),
+                "");
     }
 
     @Override

@@ -109,7 +109,7 @@ final class TremorSigns {
                 (body, side) -> unbraked(body, side),
                 List.of(measured("moves by at most", "cm", "cm")),
                 numbers -> List.of(LimbNumbers.curve(
-                        "hand", "cm", 40, 200, t -> numbers.of("cm") * LimbNumbers.uneven(t * numbers.of("speed")))),
+                        "hand", "cm", 40, 200, t -> numbers.of("cm") * numbers.ownUneven(t * numbers.of("speed")))),
                 (body, side) -> List.of(LimbState.arm(body, side).brake()));
     }
 

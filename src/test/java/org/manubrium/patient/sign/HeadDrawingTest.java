@@ -444,7 +444,7 @@ class HeadDrawingTest {
     }
 
     @Test
-    void theBiteHasABarForEachMuscleAndOneForBoth() {
+    void theBiteHasABarForEachMuscleAndOneForThePushOfTheSideUnderTheHand() {
         Bedside patient = with("angle-tumour", Side.LEFT);
         board.draw(patient, "bite");
         List<Double> bars = ((List<?>) board.read("return [...board.querySelectorAll('.named-bar .bar-part')]"
@@ -453,7 +453,7 @@ class HeadDrawingTest {
         String named = board.text(
                 "return [...board.querySelectorAll('.named-bar > span')]" + ".map((one) => one.textContent).join('|')");
 
-        assertThat(named).startsWith("right muscle").contains("|left muscle", "|both together");
+        assertThat(named).startsWith("right muscle").contains("|left muscle", "|left side pushes");
         assertThat(bars.get(0) / bars.get(1))
                 .isCloseTo(
                         measure(patient, "bite", "right muscle over the jaw thickens by")
