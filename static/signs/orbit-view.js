@@ -1,4 +1,4 @@
-// The eyes in their orbits seen from above, the nose upwards, with a ruler from the outer rim to the front of the cornea.
+// The eyes in their orbits seen from below, the nose upwards, with a ruler from the outer rim to the front of the cornea.
 
 import { el, svg } from "../bedside/dom.js";
 import { picture, saidOf, seen } from "./head-parts.js";
@@ -29,6 +29,6 @@ export function orbitView(host, { probes, fresh }) {
   host.append(el("figure", { class: "head-figure" },
     picture([-82, -40, 164, 82], 3, nose, orbit("right", seen(probe, label("right"))), orbit("left", seen(probe, label("left"))),
       svg("text", { class: "eye-name", x: -60, y: 38, "text-anchor": "middle" }, "right"), svg("text", { class: "eye-name", x: 60, y: 38, "text-anchor": "middle" }, "left")),
-    el("figcaption", { class: "quiet" }, "Seen from above, the nose at the top. Ruler in millimetres from the outer rim of the orbit; the dashed line lies on the cornea.")));
+    el("figcaption", { class: "quiet" }, "Seen from below, the nose at the top. Ruler in millimetres from the outer rim of the orbit; the dashed line lies on the cornea.")));
   return saidOf([probe]).replace(/^(right|left): /, "");
 }

@@ -40,7 +40,7 @@ export const blanch = (host, view) =>
 
 function fold() {
   const skin = line("", "limb-edge");
-  const node = look(220, 110, skin, line("M10 100H210", "grid"), ruler({ at: 180, across: 24, mm: 12, scale: 5, down: true }));
+  const node = look(220, 110, skin, line("M10 100H210", "grid"), ruler({ at: 164, across: 84, from: -12, mm: 0, scale: 5, down: true }));
   return { node, show: (mm) => skin.setAttribute("d", `M10 84H84C96 84 98 ${84 - mm * 5} 110 ${84 - mm * 5}C122 ${84 - mm * 5} 124 84 136 84H210`) };
 }
 
@@ -50,7 +50,7 @@ export const skinFold = (host, view) =>
 /** A cut through skin over bone: the dent that the thumb left. */
 function dent() {
   const skin = line("", "limb-edge");
-  const node = look(240, 120, skin, line("M6 112H234", "outline"), label(120, 108, "bone"), ruler({ at: 196, across: 40, mm: 10, scale: 5, down: true }));
+  const node = look(240, 120, skin, line("M6 112H234", "outline"), label(120, 108, "bone"), ruler({ at: 180, across: 40, mm: 10, scale: 5, down: true }));
   return { node, show: (mm) => skin.setAttribute("d", `M6 40H76C92 40 92 ${40 + mm * 5} 118 ${40 + mm * 5}C144 ${40 + mm * 5} 144 40 160 40H234`) };
 }
 

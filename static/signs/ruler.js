@@ -21,7 +21,7 @@ export function ruler({ at, across, mm, scale, down = false, from = 0 }) {
     { class: "ruler" },
     svg("path", { class: "gauge", d: ticks.join("") }),
     ...numbers.map((cm, index) => (down
-      ? svg("text", { class: "tick", x: at + 13, y: across + cm * 10 * scale + 4 }, index === numbers.length - 1 ? `${cm} cm` : cm)
+      ? svg("text", { class: "tick", x: at + 13, y: across + cm * 10 * scale + 4 }, index === numbers.length - 1 ? `${Math.abs(cm)} cm` : Math.abs(cm))
       : svg("text", { class: "tick", x: at + cm * 10 * scale, y: across + 22, "text-anchor": "middle" }, Math.abs(cm)))),
   );
 }

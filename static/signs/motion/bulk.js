@@ -61,17 +61,17 @@ function bulky(probe, other) {
   const rest = FLOOR - tapered(place.thick, middle - 10);
   const top = rest - mm * px;
   const ticks = Array.from({ length: px > PX ? 4 : 6 }, (_, index) => index * (px > PX ? 5 : 10));
-  return picture(270, 196, "bulk",
+  return picture(290, 214, "bulk",
     svg("path", { class: "skin", d: `${contour(place, mm)}${under(place.thick)}` }),
     svg("path", { class: "bone-line", d: `M14 ${FLOOR - place.thick * 0.45}H226` }),
     svg("path", { class: "trail shut", d: other ? contour(place, measuresOf(other)[0].amount) : "" }),
     svg("path", { class: "grid", d: `M10 ${rest.toFixed(1)}H230` }),
     svg("path", { class: "gauge", d: ticks.map((one, index) => `M244 ${(rest - one * px).toFixed(1)}h${index % 2 ? 5 : 9}`).join("") }),
     ...ticks.filter((_, index) => index % 2 === 0).map((one) => svg("text", { class: "tick", x: 256, y: (rest - one * px + 4).toFixed(1) }, one)),
-    svg("text", { class: "tick", x: 268, y: (rest + 23).toFixed(1), "text-anchor": "end" }, "mm"),
+    svg("text", { class: "tick", x: 282, y: (rest + 23).toFixed(1), "text-anchor": "end" }, "mm"),
     svg("path", { class: "tape", d: `M${middle - 5} ${(top - 3).toFixed(1)}h10V${FLOOR}h-10Z`, "data-mm": mm, "data-cm": cm }),
-    svg("text", { class: "trace-name", x: 120, y: FLOOR + 19, "text-anchor": "middle" }, `stands out ${amountText(mm)} mm, round it ${amountText(cm)} cm`),
-    svg("text", { class: "tick", x: 10, y: 192 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 192, "text-anchor": "end" }, place.ends[1]));
+    ...[`stands out ${amountText(mm)} mm`, `round it ${amountText(cm)} cm`].map((words, index) => svg("text", { class: "trace-name", x: 120, y: FLOOR + 18 + 19 * index, "text-anchor": "middle" }, words)),
+    svg("text", { class: "tick", x: 10, y: 209 }, place.ends[0]), svg("text", { class: "tick", x: 230, y: 209, "text-anchor": "end" }, place.ends[1]));
 }
 
 export function muscleBulk(host, view) {
