@@ -14,7 +14,7 @@ const NEWTON = 0.32;
 /** Lying, from the side: the heel on the examiner's hand; in the second picture the other leg is lifted. */
 function heel(curve, liftsOther, title) {
   const force = svg("path", { class: "force", d: "" });
-  const number = svg("text", { class: "trace-name", x: 236, y: 150, "text-anchor": "end" });
+  const number = svg("text", { class: "trace-name", x: 188, y: 150, "text-anchor": "end" });
   const other = new Flesh(20, true);
   const node = picture(250, 170, "heels", svg("text", { class: "tick", x: 2, y: 14 }, title), svg("path", { class: "couch", d: "M0 112H186V122H0Z" }), svg("path", { class: "couch", d: "M186 126H250V132H186Z" }),
     other.node, flesh(24, [[6, 96], [90, 96], [194, 98]]), svg("g", { transform: "translate(200 96) rotate(-90) scale(1.700)" }, svg("path", { class: "skin", d: FOOT })),
