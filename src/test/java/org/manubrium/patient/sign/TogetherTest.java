@@ -1,12 +1,16 @@
 package org.manubrium.patient.sign;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.manubrium.anatomy.Side;
+import org.manubrium.patient.Ailment;
 import org.manubrium.patient.Finding;
 import org.manubrium.patient.heart.Heart;
 import org.manubrium.patient.heart.Load;
@@ -117,5 +121,26 @@ class TogetherTest {
                         .sign("ankle-relaxation:left")
                         .normal())
                 .contains(false);
+    }
+
+    /** An illness half as bad takes half as much, of a structure and of a quantity. */
+    @Test
+    void halfTheSeverityTakesHalfAsMuch() {
+        var conditions = Bedside.REFERENCE.conditions();
+        for (String id : List.of("fibular-neck-palsy", "pleural-effusion")) {
+            var condition = conditions.condition(id).orElseThrow();
+            Optional<String> level = condition.levels().stream().findFirst();
+            Ailment full = conditions.ailment(condition, Side.LEFT, level, 1, Optional.empty());
+            Ailment half = conditions.ailment(condition, Side.LEFT, level, 0.5, Optional.empty());
+
+            assertThat(half.lesions()).hasSameSizeAs(full.lesions());
+            for (int i = 0; i < full.lesions().size(); i++) {
+                assertThat(half.lesions().get(i).loss())
+                        .isCloseTo(full.lesions().get(i).loss() / 2, within(1e-9));
+            }
+            full.shifts()
+                    .forEach((quantity, shift) ->
+                            assertThat(half.shifts().get(quantity)).isCloseTo(shift / 2, within(1e-9)));
+        }
     }
 }
