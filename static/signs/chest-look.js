@@ -66,8 +66,8 @@ function neckAndSpaces(probe) {
     svg("path", { class: "limb-edge thin", d: "M6 64C34 58 60 58 84 66" }),
     ...[0, 1, 2, 3].map((row) => svg("path", { class: "outline", d: `M8 ${92 + row * 28}C40 ${84 + row * 28} 72 ${92 + row * 28} 96 ${112 + row * 26}` })),
     ...[0, 1, 2].map((row) => svg("path", { class: "shade", "stroke-width": Math.max(0, hollow), visibility: hollow > 0 ? "visible" : "hidden", d: `M14 ${106 + row * 28}C42 ${100 + row * 28} 68 ${106 + row * 28} 88 ${122 + row * 26}` })));
-  return picture(260, 204, half("translate(130 0)"), half("translate(130 0) scale(-1 1)"),
-    svg("text", { class: "tick", x: 164, y: 24 }, "neck muscle"), svg("text", { class: "tick", x: 130, y: 194, "text-anchor": "middle" }, "ribs, with a space below each"));
+  return picture(260, 222, half("translate(130 0)"), half("translate(130 0) scale(-1 1)"),
+    svg("text", { class: "tick", x: 164, y: 24 }, "neck muscle"), svg("text", { class: "tick", x: 130, y: 217, "text-anchor": "middle" }, "ribs, with a space below each"));
 }
 
 export const chestShape = seen(crossSection);

@@ -17,7 +17,7 @@ const note = (text) => el("p", { class: "quiet not-yet" }, text);
 const system = (drawings, ...styles) => ({ drawings, styles: ["signs", ...styles] });
 
 const chest = system(() => import("./chest.js"), "chest");
-const abdomen = system(() => import("./abdomen.js"), "chest", "belly");
+const abdomen = system(() => import("./abdomen.js"), "limbs", "chest", "belly");
 const heart = system(() => import("./heart.js"), "chest", "heart");
 const surface = system(() => import("./surface.js"), "limbs", "chest", "belly", "surface");
 const circulation = system(() => import("./circulation.js"));

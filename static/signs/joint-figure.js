@@ -24,7 +24,7 @@ function look(probe) {
     svg("ellipse", { class: "reddened", cx: 120, cy: 130, rx: 34 + bow, ry: 36, opacity: Math.min(0.9, redder / 20).toFixed(2) }),
     line(`M100 10C98 50 96 90 92 112C${88 - bow * 1.3} 122 ${88 - bow * 1.3} 140 92 150M140 10C142 50 144 90 148 112C${152 + bow * 1.3} 122 ${152 + bow * 1.3} 140 148 150`, "limb-edge thin"),
     line(`M112 10C110 50 106 90 106 118C${106 - step} 124 ${106 - step} 128 108 132M128 10C130 50 134 90 134 118C${134 + step} 124 ${134 + step} 128 132 132`, "outline"),
-    far, ruler({ at: 14, across: 226, mm: 10, scale: MM }), label(72, 232, "swelling, mm for mm"));
+    far, ruler({ at: 8, across: 222, mm: 10, scale: MM }), label(44, 244, "cm", "start"), label(4, 196, "swelling is", "start"), label(4, 212, "to this scale", "start"));
 }
 
 export const jointLook = sideBySide(look);

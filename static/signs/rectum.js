@@ -25,7 +25,7 @@ const CLEAN = [84, 82, 76];
 function glove(probe) {
   const stain = amounts(probe).map(shareOf);
   const [here, beside] = [measured(stain), measured(CLEAN)];
-  return el("div", {}, frame(310, 140, line("skin", "M20 20H84A30 30 0 0 1 84 118H20"), svg("path", { class: "smear", fill: fill(stain), d: "M64 40C100 36 112 60 104 84C96 104 66 100 58 84C52 68 54 46 64 40Z" }), word(130, 74, "the stain on the glove")),
+  return el("div", {}, frame(310, 140, line("skin", "M20 20H84A30 30 0 0 1 84 118H20"), svg("path", { class: "smear", fill: fill(stain), d: "M64 40C100 36 112 60 104 84C96 104 66 100 58 84C52 68 54 46 64 40Z" }), word(142, 74, "the stain on the glove")),
     colourScale(here, beside, fill), el("p", { class: "quiet" }, `Full mark above: the stain, ${measuresText(here)}. Open mark below: the clean glove. Screens change colours: trust the numbers.`));
 }
 
@@ -37,7 +37,7 @@ const MOST_N = 8;
 function grip(probe) {
   const [newtons] = amounts(probe);
   const long = (n) => (Math.min(n, MOST_N) / MOST_N) * 220;
-  return frame(270, 210, line("skin", FINGER), line("limb-edge thin", "M88 62C96 74 96 82 92 86M104 62C96 74 96 82 100 86M88 142C96 130 96 122 92 118M104 142C96 130 96 122 100 118"), word(96, 54, "the ring", "middle"),
+  return frame(270, 210, line("skin", FINGER), line("limb-edge thin", "M96 62a12 12 0 0 1 0 24a12 12 0 0 1 0 -24M96 118a12 12 0 0 1 0 24a12 12 0 0 1 0 -24"), word(96, 54, "the ring", "middle"),
     line("outline", "M14 162h220v16h-220Z"), line("band", `M14 162h${long(newtons)}v16h-${long(newtons)}Z`),
     ...[0, 2, 4, 6, 8].map((n) => word(14 + long(n), 194, n === MOST_N ? "8 N" : n, "middle")), word(14, 156, `holds with ${amountText(newtons)} N`));
 }

@@ -62,7 +62,7 @@ function lobeFelt(probe) {
   const long = Math.min(250, cm * 24);
   const top = (i) => 96 - 20 * Math.sin((Math.PI * i) / 40) - (uneven / 2) * (1 - Math.cos(i * 0.9)) - (lump / 2) * Math.exp(-(((i - 22) / 6) ** 2));
   const points = Array.from({ length: 41 }, (_, i) => `${(150 - long / 2 + (long * i) / 40).toFixed(1)} ${top(i).toFixed(1)}`);
-  return el("div", {}, frame(320, 150, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), ruler({ at: 30, across: 114, mm: 100, scale: 2.4 }), word(286, 136, "cm"), line("mark", `M292 24v${gives * 6}`), ruler({ at: 298, across: 24, mm: 10, scale: 6, down: true }), word(286, 20, "gives way", "end"), word(150, 60, cm > 0 ? "lobe" : "no lobe is told from the muscle", "middle")),
+  return el("div", {}, frame(320, 150, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), ruler({ at: 30, across: 114, mm: 100, scale: 2.4 }), word(286, 136, "cm"), line("mark", `M270 24v${gives * 6}`), ruler({ at: 276, across: 24, mm: 10, scale: 6, down: true }), word(264, 20, "gives way", "end"), word(150, 60, cm > 0 ? "lobe" : "no lobe is told from the muscle", "middle")),
     el("p", { class: "quiet" }, `Lobe ${inMm(cm * 10)} high, ${inMm(wide * 10)} wide; one part stands out, ${inMm(lump)} across; uneven by ${amountText(uneven)} mm; gives way by ${amountText(gives)} mm; rises by ${inMm(rises)} on a swallow.`));
 }
 

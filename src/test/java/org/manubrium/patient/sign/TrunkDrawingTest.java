@@ -170,6 +170,33 @@ class TrunkDrawingTest {
     }
 
     @Test
+    void whatThePatientSaysOfAPlaceStandsUnderItsDrawing() {
+        String item = "belly-light-sides:right@lower";
+        for (Bedside patient : List.of(healthy(), with("appendicitis", Side.NONE))) {
+            board.draw(patient, "belly-light-sides", List.of(item), true);
+
+            assertThat(board.text("return board.querySelector('.point-figure .felt').textContent"))
+                    .contains(patient.show(item, Map.of()).words())
+                    .hasSizeGreaterThan(4);
+        }
+    }
+
+    @Test
+    void whatIsSilentIsShownAsNothingAndDrawnAsNothing() {
+        for (String silent : List.of("belly-bruit@liver", "thyroid-bruit")) {
+            board.draw(healthy(), silent.split("@", 2)[0], List.of(silent), true);
+
+            assertThat(measure(healthy(), silent, 0)).as(silent).isZero();
+            assertThat(width(".hatch")).as(silent).isZero();
+        }
+        Bedside ill = with("graves-disease", Side.NONE);
+        board.draw(ill, "thyroid-bruit");
+
+        assertThat(measure(ill, "thyroid-bruit", 0)).isGreaterThan(5);
+        assertThat(width(".hatch")).isGreaterThan(10);
+    }
+
+    @Test
     void whatAHandFeelsSendsTheStudentToAPartner() {
         for (String felt :
                 List.of("belly-light-sides", "liver-edge", "kidney-between-hands", "neck-node-size", "spine-tap")) {
