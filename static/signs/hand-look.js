@@ -81,7 +81,7 @@ function pinch(probe) {
   return picture(260, 172,
     line(`M10 54H78C84 ${top} 92 ${top} 98 54H150L${at(upper)}Q${at(tip([150, 71], -bent, 88))} ${at(lower)}L150 88H10`, "limb-edge"),
     line([0, 5, 10].map((mm) => `M112 ${54 - mm * FOLD_MM}h${mm % 10 ? 6 : 9}`).join("") + `M112 54V${54 - 10 * FOLD_MM}`, "gauge"),
-    ...[0, 5, 10].map((mm) => label(126, 54 - mm * FOLD_MM + 4, mm === 10 ? "10 mm" : mm, "start")));
+    ...[5, 10].map((mm) => label(126, 54 - mm * FOLD_MM + 4, mm === 10 ? "10 mm" : mm, "start")));
 }
 
 export const fingerSkin = sideBySide(pinch, { felt: true });

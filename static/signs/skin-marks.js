@@ -34,7 +34,7 @@ export const bruises = sideBySide(bruised);
 function patches(probe) {
   const [scaly, spots, weals, contrast] = amounts(probe);
   const strength = Math.min(1, 0.25 + contrast / 30).toFixed(2);
-  const part = (x, name) => [svg("rect", { class: "outline", x, y: 8, width: 90, height: 90, rx: 8 }), label(x + 45, 114, name)];
+  const part = (x, name) => [svg("rect", { class: "skin-tone", x, y: 8, width: 90, height: 90, rx: 8 }), svg("rect", { class: "outline", x, y: 8, width: 90, height: 90, rx: 8 }), label(x + 45, 114, name)];
   return picture(310, 122, ...part(6, "elbow"), ...part(110, "shin"), ...part(214, "trunk"),
     svg("ellipse", { class: "reddened", cx: 51, cy: 52, rx: scaly, ry: scaly * 0.75, opacity: strength }), line(`M${51 - scaly * 0.6} 48h${scaly * 1.2}M${51 - scaly * 0.5} 56h${scaly}`, "outline", { visibility: scaly > 0 ? "visible" : "hidden" }),
     ...Array.from({ length: spots }, (_, index) => svg("circle", { class: "bruise", cx: 114 + spread(index + 1, 80, 80)[0], cy: 14 + spread(index + 1, 80, 80)[1], r: 1.6 })),

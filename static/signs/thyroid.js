@@ -70,7 +70,10 @@ function lobeFelt(probe) {
 function raised(probe) {
   const [red, wide] = amounts(probe);
   const head = (x, more, share) => svg("g", { transform: `translate(${x} 0)` },
-    svg("ellipse", { class: "flush", cx: 0, cy: 66, rx: 30, ry: 38, "fill-opacity": share / 60 }), svg("ellipse", { class: "outline", cx: 0, cy: 66, rx: 30, ry: 38 }),
+    line("skin-tone", `M${-18 - more} 92C${-20 - more} 120 ${-24 - more} 132 -54 140H54C${24 + more} 132 ${20 + more} 120 ${18 + more} 92Z`),
+    svg("path", { class: "neck-vein", d: `M${-9 - more} 106C${-9 - more} 118 -6 128 -4 138M${9 + more} 106C${9 + more} 118 6 128 4 138`, "stroke-width": (0.6 + more * 0.7).toFixed(1) }),
+    svg("ellipse", { class: "skin-tone", cx: 0, cy: 66, rx: 30, ry: 38 }), svg("ellipse", { class: "flush", cx: 0, cy: 66, rx: 30, ry: 38, "fill-opacity": share / 60 }), svg("ellipse", { class: "outline", cx: 0, cy: 66, rx: 30, ry: 38 }),
+    line("on-skin", "M-16 58h9M7 58h9M0 60V74L4 75M-8 86Q0 89 8 86"),
     line("outline", `M${-18 - more} 98C${-20 - more} 120 ${-24 - more} 132 -54 140M${18 + more} 98C${20 + more} 120 ${24 + more} 132 54 140M-54 140C-64 90 -52 30 -46 8M54 140C64 90 52 30 46 8`));
   return frame(300, 170, head(76, 0, 0), head(224, wide / 3, red), word(76, 164, "at once", "middle"), word(224, 164, "after a minute", "middle"));
 }

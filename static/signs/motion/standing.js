@@ -85,9 +85,9 @@ function oneLeg(probe) {
     const hip = [100 - way * 12, 152 + Math.sin((down * Math.PI) / 180) * 26];
     swung.set([hip, [hip[0] - way * 4, hip[1] + 42], [hip[0] - way * 8, hip[1] + 54]]);
   };
-  const node = picture(200, 266, "one-leg", svg("path", { class: "grid zero", d: "M0 252H200" }), swung.node, stands, svg("ellipse", { class: "skin", cx: 100 + way * 10, cy: 247, rx: 9, ry: 6 }),
+  const node = picture(200, 276, "one-leg", svg("path", { class: "grid zero", d: "M0 252H200" }), swung.node, stands, svg("ellipse", { class: "skin", cx: 100 + way * 10, cy: 247, rx: 9, ry: 6 }),
     trunk, svg("path", { class: "skin", d: "M90 38C82 30 82 8 100 6C118 8 118 30 110 38Z" }), pelvis, svg("path", { class: "gauge-edge", d: "M52 116H148" }),
-    svg("text", { class: "tick", x: 2, y: 14 }, "from behind"), svg("text", { class: "tick", x: 2, y: 264 }, "left"), svg("text", { class: "tick", x: 198, y: 264, "text-anchor": "end" }, "right"));
+    svg("text", { class: "tick", x: 2, y: 16 }, "from"), svg("text", { class: "tick", x: 2, y: 34 }, "behind"), svg("text", { class: "tick", x: 2, y: 270 }, "left"), svg("text", { class: "tick", x: 198, y: 270, "text-anchor": "end" }, "right"));
   return { node, show };
 }
 

@@ -34,7 +34,7 @@ function movedLimb(joint, curves) {
     const push = svg("path", { class: "force", d: "" });
     const at0 = joint.rest[1];
     const node = picture(200, 210, "moved", ...(joint.end === "sole" ? [end] : []), flesh(joint.thick[0], joint.rest), moved.node, ...(joint.end === "sole" ? [] : [end]), hand, push,
-      svg("text", { class: "tick", x: Math.max(-56, joint.rest[0][0] - 46), y: joint.rest[0][1] - 26 < 12 ? 14 : joint.rest[0][1] - 26 }, joint.names[0]));
+      svg("text", { class: "tick", x: Math.max(-58, joint.rest[0][0] - 88), y: joint.rest[0][1] - 26 < 12 ? 14 : joint.rest[0][1] - 26 }, joint.names[0]));
     node.setAttribute("viewBox", "-60 0 280 210");
     const show = (ms) => {
       const direction = joint.begins + joint.turns * heightAt(angle, ms);

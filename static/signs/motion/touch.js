@@ -100,7 +100,7 @@ function upTheTrunk(probe) {
     ...[76, 144].map((nx) => svg("circle", { class: "outline", cx: nx, cy: y(42), r: 4 })),
     ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 204, y: y(at) + 4 }, `${at} cm ${name}`)),
     ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + way * 9} ${y(at)}h${way * (at >= cm ? 12 : 4)}` }))),
-    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(150, 266, "long dash: as sharp as on the cheek; short: less"), text(150, 282, "dotted line: from here upwards as sharp as on the cheek"));
+    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(182, 266, "long dash: as sharp as on the cheek; short: less"), text(182, 282, "dotted line: from here upwards as sharp as on the cheek"));
 }
 
 export function trunkLine(host, { probes }) {
