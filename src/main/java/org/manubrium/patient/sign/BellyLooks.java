@@ -178,7 +178,7 @@ final class BellyLooks {
                         "belly-bruit",
                         Set.of("none"),
                         spot -> spot.of(quantity) >= spot.constant("belly.rush-heard") ? "bruit" : "none")
-                .shows("blowing over the noise of the room", "dB", spot -> 45 * spot.of(quantity))
+                .shows("sound above the noise of the room", "dB", spot -> 45 * spot.of(quantity))
                 .shows("lasts in each beat", "ms", spot -> 420 * spot.of(quantity))
                 .needs(quantity);
     }

@@ -38,7 +38,7 @@ final class CarotidSigns {
                         "neck-bruit",
                         Set.of("quiet"),
                         spot -> rush(spot) >= spot.constant("neck.rush-heard") ? "blowing" : "quiet")
-                .shows("blowing over the noise of the room", "dB", spot -> 40 * rush(spot))
+                .shows("sound above the noise of the room", "dB", spot -> 40 * rush(spot))
                 .shows("lasts in each beat", "ms", spot -> 520 * rush(spot))
                 .needs(NARROW);
     }

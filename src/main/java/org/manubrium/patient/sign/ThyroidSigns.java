@@ -168,7 +168,7 @@ final class ThyroidSigns {
                         "neck-bruit",
                         Set.of("quiet"),
                         spot -> spot.of("thyroid.rush") >= spot.constant("neck.rush-heard") ? "blowing" : "quiet")
-                .shows("blowing over the noise of the room", "dB", spot -> 40 * spot.of("thyroid.rush"))
+                .shows("sound above the noise of the room", "dB", spot -> 40 * spot.of("thyroid.rush"))
                 .shows("lasts in each beat", "ms", spot -> 600 * spot.of("thyroid.rush"))
                 .needs("thyroid.rush");
     }
