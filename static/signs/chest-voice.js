@@ -4,7 +4,7 @@ import { svg } from "../bedside/dom.js";
 import { amountText, measuresOf } from "./latest.js";
 import { onAPartner } from "./partner.js";
 import { between } from "./scale.js";
-import { strip } from "./strip.js";
+import { strip, trembling } from "./strip.js";
 import { spokenSound, voiceOf, vowelOf, vowelSound, whisperedSound } from "./voice-audio.js";
 import { zoneBoard } from "./zone-board.js";
 
@@ -56,22 +56,12 @@ export const vowelHeard = (host, view) => zoneBoard(host, { ...view, strip: vowe
 const HUM_HZ = 115;
 const MOST_UM = 45;
 
-function trembling(probe) {
-  const [{ amount }] = measuresOf(probe);
-  return strip({
-    seconds: 0.24,
-    draw: (at, middle, half) => {
-      let d = "";
-      for (let t = 0; t <= 0.24; t += 0.0005) d += `${d ? "L" : "M"}${at(t).toFixed(1)} ${(middle - Math.min(1, amount / MOST_UM) * half * Math.sin(2 * Math.PI * HUM_HZ * t)).toFixed(1)}`;
-      return [svg("path", { class: "curve thin", d })];
-    },
-  });
-}
+const hum = (probe) => trembling(measuresOf(probe)[0].amount / MOST_UM, HUM_HZ);
 
 const humSaid = (probe) => `the skin trembles by ${amountText(measuresOf(probe)[0].amount)} µm`;
 
 export function humFelt(host, view) {
-  const text = zoneBoard(host, { ...view, strip: trembling, said: humSaid, key: "How far the skin moves while the patient says ninety-nine." });
+  const text = zoneBoard(host, { ...view, strip: hum, said: humSaid, key: "How far the skin moves while the patient says ninety-nine." });
   host.append(onAPartner());
   return text;
 }

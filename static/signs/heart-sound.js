@@ -1,14 +1,14 @@
 // Heart sounds: heard on a press and drawn as they sound, the breath above. A map shows where the stethoscope stands; each
 // place, position and chest piece that was tried can be called back and heard beside the others.
 
-import { el, put, svg } from "../bedside/dom.js";
+import { el, put } from "../bedside/dom.js";
 import { clipOf, heartAudio } from "./heart-audio.js";
 import { heartMap } from "./heart-map.js";
 import { breathStrip, clipText, soundStrip } from "./heart-trace.js";
 import { amountText, latest, measuresOf } from "./latest.js";
 import { onAPartner } from "./partner.js";
 import { play, stop } from "./sound-desk.js";
-import { strip } from "./strip.js";
+import { trembling } from "./strip.js";
 
 const KEY = "Taller is louder: 1× is the faintest that an ear hears through a stethoscope, the dashed line a healthy first sound at the apex (13×). Below about 2½× a noise is made out only after listening for some time; from about 6×, half of a healthy first sound, it is loud. A broad stroke is a thump, a broad faint one a low thud, a thin one a snap; hatching is noise, closer lines are higher. Use headphones: a small loudspeaker gives little of the low sounds.";
 const CHANGE = "An ear tells a change, loudness and length taken together, from about a quarter more or a fifth less on.";
@@ -39,17 +39,13 @@ const tremble = (probe) => measuresOf(probe).find(({ label }) => label.startsWit
 
 const handText = (probe) => (tremble(probe) ? `${tremble(probe).label}: ${amountText(tremble(probe).amount)} ${tremble(probe).unit}` : "");
 
+const THRILL_HZ = 60;
+
 /** What the flat of the hand feels where the stethoscope stood, for a manoeuvre that asks for both. */
 function hand(probe) {
   const felt = tremble(probe);
   if (!felt) return "";
-  const { node } = strip({
-    seconds: 0.24,
-    draw: (x, middle, half) => {
-      const at = (t) => middle - (felt.amount / 100) * half * Math.sin(2 * Math.PI * 60 * t);
-      return [svg("path", { class: "curve thin tremble", d: `M${Array.from({ length: 241 }, (_, i) => `${x(i / 1000).toFixed(1)} ${at(i / 1000).toFixed(1)}`).join("L")}` })];
-    },
-  });
+  const { node } = trembling(felt.amount / 100, THRILL_HZ);
   return el("div", {}, el("p", { class: "trace-title" }, `${felt.label[0].toUpperCase()}${felt.label.slice(1)}: ${amountText(felt.amount)} ${felt.unit}`), node);
 }
 

@@ -30,3 +30,19 @@ export function strip({ seconds, height = 84, left = 4, draw }) {
   const at = (t) => cursor.setAttribute("d", t <= seconds ? `M${x(t)} 0V${floor}` : "");
   return { node, at };
 }
+
+const TREMBLE_SECONDS = 0.24;
+const TREMBLE_STEPS = 480;
+
+/** A tremble as a hand feels it: so large a share of the most that is drawn, so many times a second. */
+export const trembling = (share, hertz) =>
+  strip({
+    seconds: TREMBLE_SECONDS,
+    draw: (x, middle, half) => {
+      const points = Array.from({ length: TREMBLE_STEPS + 1 }, (_, step) => {
+        const t = (step / TREMBLE_STEPS) * TREMBLE_SECONDS;
+        return `${x(t).toFixed(1)} ${(middle - Math.min(1, share) * half * Math.sin(2 * Math.PI * hertz * t)).toFixed(1)}`;
+      });
+      return [svg("path", { class: "curve thin tremble", d: `M${points.join("L")}` })];
+    },
+  });

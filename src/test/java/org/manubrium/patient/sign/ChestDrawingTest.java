@@ -5,27 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.manubrium.anatomy.Side;
 
 /** What is drawn of the outside of the chest is what was shown, measured on the drawing in a real browser. */
-class ChestDrawingTest {
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
-
+class ChestDrawingTest extends AtTheBoard {
     /** The cut across a chest goes round without a spur; its widest and deepest are the widths that are shown. */
     @ParameterizedTest
     @ValueSource(strings = {"kyphoscoliosis", "emphysema", "rib-ankylosis"})

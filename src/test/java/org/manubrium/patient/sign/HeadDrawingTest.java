@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.appearance.Appearance;
@@ -16,21 +14,9 @@ import org.manubrium.patient.Variation;
 import org.manubrium.patient.sign.DrawingBoard.Drawn;
 
 /** What is drawn of the head is what was shown, measured on the drawing in a real browser. */
-class HeadDrawingTest {
+class HeadDrawingTest extends AtTheBoard {
     /** From the middle of the globe to the plane of the iris, mm, as it is drawn. */
     private static final double GLOBE = 10;
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static Bedside with(String condition, Side side) {
         return Bedside.person(50, Variation.of(12)).condition(condition, side);

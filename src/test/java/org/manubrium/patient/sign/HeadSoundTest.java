@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The fork and the whisper as the page makes them, rendered to memory and measured. */
-class HeadSoundTest {
+class HeadSoundTest extends AtTheBoard {
     private static final String RENDER = """
             const [builder, given, seconds, rate] = arguments;
             const done = arguments[arguments.length - 1];
@@ -22,18 +20,6 @@ class HeadSoundTest {
               done(btoa(text));
             }).catch((problem) => done("!" + problem));
             """;
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static Sound render(String builder, Object given, double seconds) {
         String answer = String.valueOf(board.run(RENDER, builder, given, seconds, Sound.RATE));

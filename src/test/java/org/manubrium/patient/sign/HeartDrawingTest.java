@@ -7,13 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 
 /** What can be read off the drawn sounds of a heart, in a real browser. */
-class HeartDrawingTest {
+class HeartDrawingTest extends AtTheBoard {
     private static final List<String> ILL = List.of(
             "aortic-stenosis",
             "aortic-sclerosis",
@@ -35,18 +33,6 @@ class HeartDrawingTest {
               .map((box) => box.height / 2);
             return tops.length ? times(Math.max(...tops)) : 0;
             """;
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static double noise(Bedside patient, String place, Map<String, String> technique) {
         board.show(patient, "murmur-loudness", List.of("murmur-loudness@" + place), technique);

@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Examination;
@@ -19,7 +17,7 @@ import org.manubrium.patient.Variation;
 import org.manubrium.patient.sign.DrawingBoard.Drawn;
 
 /** What is drawn of limbs, standing and walking is what was shown, measured on the drawing in a real browser. */
-class LimbDrawingTest {
+class LimbDrawingTest extends AtTheBoard {
     /** Units of the drawing for a centimetre: walking figure, prints, held hands, plan of the sway, skin per millimetre. */
     private static final double FIGURE = 1.3;
 
@@ -27,18 +25,6 @@ class LimbDrawingTest {
     private static final double HELD = 4;
     private static final double PLAN = 3;
     private static final double SKIN_MM = 2.2;
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static Bedside healthy() {
         return Bedside.person(50, Variation.of(12));

@@ -5,15 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.manubrium.anatomy.Side;
 
 /** What a student measures on the drawing, in a real browser, is what the body shows. */
-class MeasuredDrawingTest {
+class MeasuredDrawingTest extends AtTheBoard {
     /** The points of a drawn curve as [x, y]. */
     private static final String POINTS =
             "const points = (path) => path.getAttribute('d').slice(1).split('L').map(p => p.split(' ').map(Number));";
@@ -29,18 +27,6 @@ class MeasuredDrawingTest {
             + ".filter(t => Number(t.getAttribute('x')) < 60).map(t => [Number(t.getAttribute('y')) - 4, Number(t.textContent)]);"
             + "const [low, high] = [numbers[0], numbers.at(-1)];"
             + "const height = (y) => low[1] + (y - low[0]) / (high[0] - low[0]) * (high[1] - low[1]);";
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     @Test
     void whatLiesLowerThanTheSternalAngleIsSaidToLieBelowIt() {

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,24 +15,12 @@ import org.manubrium.anatomy.Side;
  * What a student measures on the drawings of hands, legs, joints and nodes, in a real browser, is what the body shows. Lengths
  * are read against the ruler or the scale that is drawn, angles off the lines; the tolerances stand beside each check.
  */
-class SurfaceDrawingTest {
+class SurfaceDrawingTest extends AtTheBoard {
     /** Pixels of a drawing between the first two numbers of its ruler, which are a centimetre apart. */
     private static final String CENTIMETRE = "const numbers = [...svg.querySelectorAll('.ruler .tick')];"
             + "const middle = (t) => { const b = t.getBoundingClientRect(); return [b.left + b.width / 2, b.top + b.height / 2]; };"
             + "const [zero, one] = numbers.map(middle);"
             + "const cm = Math.hypot(one[0] - zero[0], one[1] - zero[1]);";
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     /** The dent at the moment the thumb is lifted, by the ruler beside it: within 0.3 mm, and the reading's half millimetre. */
     @ParameterizedTest

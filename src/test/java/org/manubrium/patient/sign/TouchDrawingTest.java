@@ -4,30 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.manubrium.appearance.Appearance;
 import org.manubrium.examination.Examination;
 import org.manubrium.examination.Manoeuvre;
 
 /** What the patient feels at each point is told on the map by the form of a mark, and beside it in words. */
-class TouchDrawingTest {
+class TouchDrawingTest extends AtTheBoard {
     private static final Bedside HEALTHY = Bedside.healthy(45);
     private static final String CROSSED = "return [...board.querySelectorAll('.body-map .touch-cross')]"
             + ".filter((one) => one.getAttribute('d') !== '').length";
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static List<Double> put(Bedside patient, Manoeuvre pin) {
         return Examination.items(pin).stream()

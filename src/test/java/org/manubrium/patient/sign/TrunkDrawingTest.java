@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.manubrium.anatomy.Side;
 import org.manubrium.examination.Examination;
@@ -17,7 +15,7 @@ import org.manubrium.patient.Variation;
 import org.manubrium.patient.sign.DrawingBoard.Drawn;
 
 /** What is drawn of belly, neck and back is what was shown, measured on the drawing in a real browser. */
-class TrunkDrawingTest {
+class TrunkDrawingTest extends AtTheBoard {
     private static final List<String> SYSTEMS = List.of("abdomen", "neck", "back");
     private static final List<String> ILL = List.of(
             "cirrhosis-ascites",
@@ -26,18 +24,6 @@ class TrunkDrawingTest {
             "lymphoma",
             "graves-disease",
             "vertebral-collapse");
-
-    private static DrawingBoard board;
-
-    @BeforeAll
-    static void open() {
-        board = new DrawingBoard();
-    }
-
-    @AfterAll
-    static void close() {
-        board.close();
-    }
 
     private static Bedside healthy() {
         return Bedside.person(50, Variation.of(4));
