@@ -15,18 +15,18 @@ function kidney(probe) {
   const scale = 3;
   const top = 92 - meets * scale;
   return frame(314, 214, hand(140, 162, 1), hand(140, 74 - meets * scale, -1), line("turn", `M30 92H250`), line("band", `M78 150C78 ${top + 14} 100 ${top - uneven} 140 ${top}C180 ${top - uneven} 206 ${top + 14} 206 150Z`, meets > 0),
-    ruler({ at: 262, across: 32, mm: 20, scale, down: true }), word(30, 208, `lower end ${below.toFixed(1)} cm below the ribs`));
+    ruler({ at: 262, across: 32, mm: 20, scale, down: true }), word(30, 208, meets > 0 ? `lower end ${below.toFixed(1)} cm below the ribs` : "nothing is met"));
 }
 
-/** Two fingertips above the navel; arrows say how far each beat parts and lifts them. */
+/** Two fingertips above the navel, their inner edges on the beat; arrows say how far each beat parts and lifts them. */
 function aorta(probe) {
   const [width, part, rise] = amounts(probe);
   const [left, right] = [150 - width * 10, 150 + width * 10];
-  const off = Math.max(6, 14 - width * 10);
+  const off = 12;
   const tip = (x) => line("skin", `M${x - 12} 14V84A12 12 0 0 0 ${x + 12} 84V14`);
   const arrows = (x, way) => line("gauge", `M${x} 104h${way * part * 4}M${x} 104v${-rise * 4}`, width > 0);
   return frame(300, 180, tip(left - off), tip(right + off), arrows(left - off, -1), arrows(right + off, 1), line("mark", `M${left} 116H${right}`, width > 0),
-    ruler({ at: left, across: 128, mm: 70, scale: 2 }));
+    ruler({ at: left, across: 128, mm: 70, scale: 2 }), word(left + 160, 150, "cm"), word(10, 174, width > 0 ? "" : "no beat is met"));
 }
 
 function thrill(probe) {

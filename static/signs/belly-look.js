@@ -52,9 +52,9 @@ function scars(probe) {
 
 function wall() {
   const skin = svg("path", { class: "skin" });
-  const draw = (navel, left, right) => skin.setAttribute("d", `M6 92C40 88 60 76 84 ${66 - right * 1.4}C104 ${58 - right * 2} 112 ${60 - navel} 130 ${58 - navel * 1.4}C148 ${60 - navel} 156 ${58 - left * 2} 176 ${66 - left * 1.4}C200 76 220 88 254 92V124H6Z`);
+  const draw = (navel, left, right) => skin.setAttribute("d", `M6 92C40 88 60 76 84 ${66 - right * 1.4}C104 ${58 - right * 2} 112 ${58 - navel * 1.4} 130 ${58 - navel * 1.4}C148 ${58 - navel * 1.4} 156 ${58 - left * 2} 176 ${66 - left * 1.4}C200 76 220 88 254 92V124H6Z`);
   draw(0, 0, 0);
-  return { node: svg("svg", { class: "look", viewBox: "0 0 260 128", width: 260, height: 128, "aria-hidden": "true" }, skin, word(8, 14, "right"), word(252, 14, "left", "end")), draw };
+  return { node: svg("svg", { class: "look", viewBox: "0 0 260 128", width: 260, height: 128, "aria-hidden": "true" }, skin, word(8, 14, "right"), word(252, 14, "left", "end"), word(130, 14, "seen from the foot", "middle")), draw };
 }
 
 /** Flat, with a wave on each side in turn, and at the top of the breath. */

@@ -51,11 +51,11 @@ export function colourScale(here, beside, fill) {
       ...Array.from({ length: PATCHES }, (_, i) => patch(i)),
       svg("path", { class: "here-mark", d: `M${x(here[index]).toFixed(1)} ${top - 1}l-5 -9h10Z` }),
       svg("path", { class: "beside-mark", d: `M${x(beside[index]).toFixed(1)} ${top + TALL + 1}l-5 9h10Z` }),
-      svg("text", { class: "tick", x: LEFT, y: top + TALL + 14 }, `${ends[0]}`),
-      svg("text", { class: "tick", x: LEFT + WIDE, y: top + TALL + 14, "text-anchor": "end" }, `${ends[1]}`),
+      svg("text", { class: "tick", x: LEFT, y: top + TALL + 24 }, `${ends[0]}`),
+      svg("text", { class: "tick", x: LEFT + WIDE, y: top + TALL + 24, "text-anchor": "end" }, `${ends[1]}`),
     ];
   });
-  return svg("svg", { class: "look", viewBox: "0 0 316 190", width: 316, height: 190, "aria-hidden": "true" }, ...rows);
+  return svg("svg", { class: "look", viewBox: "0 0 316 196", width: 316, height: 196, "aria-hidden": "true" }, ...rows);
 }
 
 /** The three measures in words and numbers. */

@@ -1,4 +1,4 @@
-// The head and neck from the side, the couch up by an angle, with the vein from collar bone to jaw and a ruler that stands
+// The right side of the head and neck, as somebody at the right of the couch sees it; the couch up by an angle, with the vein from collar bone to jaw and a ruler that stands
 // on the sternal angle. Along the body and across it are measured from the sternal angle, in centimetres: the vein comes
 // up 5 along and 3 behind, runs for 11 and, the neck being bent a little on its pillow, 15 degrees more upright than the
 // trunk. The heights that the server gives for collar bone and jaw come from the same figures.
@@ -6,7 +6,7 @@
 import { svg } from "../bedside/dom.js";
 
 const CM = 9;
-const STERNAL = [86, 236];
+const STERNAL = [314, 236];
 export const RULER_CM = 18;
 
 const RADIANS = Math.PI / 180;
@@ -24,13 +24,13 @@ const at = ([along, across]) => `${(along * CM).toFixed(1)} ${(across * CM).toFi
 /** Nearly upright the face would lie on the ruler, and the head above the picture. */
 const STEEP = 55;
 const besideOf = (angle) => (angle > STEEP ? 96 : 22);
-const viewOf = (angle) => (angle > STEEP ? "-40 -64 440 364" : "0 0 400 300");
+const viewOf = (angle) => (angle > STEEP ? "0 -64 440 364" : "0 0 400 300");
 
 function ruler(aside) {
-  const ticks = Array.from({ length: RULER_CM + 1 }, (_, cm) => svg("path", { class: "gauge", d: `M0 ${-cm * CM}H${cm % 5 ? -5 : -10}` }));
-  const numbers = [0, 5, 10, 15].map((cm) => svg("text", { class: "tick", x: -14, y: -cm * CM + 4, "text-anchor": "end" }, cm));
-  return svg("g", { transform: `translate(${STERNAL[0] - aside} ${STERNAL[1]})` }, svg("path", { class: "gauge", d: `M0 0V${-RULER_CM * CM}` }), ...ticks, ...numbers,
-    svg("text", { class: "tick", x: -4, y: -RULER_CM * CM - 8, "text-anchor": "middle" }, "cm"));
+  const ticks = Array.from({ length: RULER_CM + 1 }, (_, cm) => svg("path", { class: "gauge", d: `M0 ${-cm * CM}H${cm % 5 ? 5 : 10}` }));
+  const numbers = [0, 5, 10, 15].map((cm) => svg("text", { class: "tick", x: 14, y: -cm * CM + 4 }, cm));
+  return svg("g", { transform: `translate(${STERNAL[0] + aside} ${STERNAL[1]})` }, svg("path", { class: "gauge", d: `M0 0V${-RULER_CM * CM}` }), ...ticks, ...numbers,
+    svg("text", { class: "tick", x: 4, y: -RULER_CM * CM - 8, "text-anchor": "middle" }, "cm"));
 }
 
 /** Height of a point of the body above the sternal angle in centimetres, the head up by an angle in degrees. */
@@ -44,7 +44,7 @@ export class NeckFigure {
     this.level = svg("path", { class: "stop-watch", d: "" });
     const person = [["furniture", "M-84 93H300"], ["skin", PROFILE], ["feature", FEATURES]].map(([name, d]) => svg("path", { class: name, d }));
     this.node = svg("svg", { class: "neck", viewBox: viewOf(angle), width: 400, height: 300, "aria-hidden": "true" },
-      svg("g", { transform: `translate(${STERNAL.join(" ")}) rotate(${-angle})` }, ...person, this.vein, svg("path", { class: "bone", d: COLLAR_BONE })),
+      svg("g", { transform: `translate(${STERNAL.join(" ")}) scale(-1 1) rotate(${-angle})` }, ...person, this.vein, svg("path", { class: "bone", d: COLLAR_BONE })),
       svg("circle", { class: "dot", cx: STERNAL[0], cy: STERNAL[1], r: 4 }), ruler(this.aside), this.level);
   }
 
@@ -58,6 +58,6 @@ export class NeckFigure {
 
   /** Lays a level across from the ruler at a height in centimetres. */
   measure(cm) {
-    this.level.setAttribute("d", `M${STERNAL[0] - this.aside} ${STERNAL[1] - cm * CM}H380`);
+    this.level.setAttribute("d", `M${STERNAL[0] + this.aside} ${STERNAL[1] - cm * CM}H20`);
   }
 }

@@ -40,8 +40,8 @@ export const blanch = (host, view) =>
 
 function fold() {
   const skin = line("", "limb-edge");
-  const node = look(220, 110, skin, line("M10 100H210", "grid"), ruler({ at: 164, across: 84, from: -12, mm: 0, scale: 5, down: true }));
-  return { node, show: (mm) => skin.setAttribute("d", `M10 84H84C96 84 98 ${84 - mm * 5} 110 ${84 - mm * 5}C122 ${84 - mm * 5} 124 84 136 84H210`) };
+  const node = look(220, 110, skin, line("M10 100H156", "grid"), ruler({ at: 164, across: 84, from: -12, mm: 0, scale: 5, down: true }));
+  return { node, show: (mm) => skin.setAttribute("d", `M10 84H84C96 84 98 ${84 - mm * 5} 110 ${84 - mm * 5}C122 ${84 - mm * 5} 124 84 136 84H156`) };
 }
 
 export const skinFold = (host, view) =>
@@ -51,19 +51,21 @@ export const skinFold = (host, view) =>
 function dent() {
   const skin = line("", "limb-edge");
   const node = look(240, 120, skin, line("M6 112H234", "outline"), label(120, 108, "bone"), ruler({ at: 180, across: 40, mm: 10, scale: 5, down: true }));
-  return { node, show: (mm) => skin.setAttribute("d", `M6 40H76C92 40 92 ${40 + mm * 5} 118 ${40 + mm * 5}C144 ${40 + mm * 5} 144 40 160 40H234`) };
+  return { node, show: (mm) => skin.setAttribute("d", `M6 40H76C92 40 92 ${40 + mm * 5} 118 ${40 + mm * 5}C144 ${40 + mm * 5} 144 40 160 40H172`) };
 }
 
 export const legPit = (host, view) =>
   timed(host, view, { figure: dent, title: "Depth of the dent since the thumb was lifted", high: 10, from: "lifting the thumb", seconds: [0, 5, 15, 60, 120] });
 
+/** Down the leg: behind the ankle bone, the front of the shin, the inner thigh; and how far forwards each is. */
 const LEVELS = [286, 208, 84];
+const FORWARDS = [50, 74, 62];
 
 /** A leg from its inner side with the dent at each of three places. */
 function leg(probe) {
   const dents = measuresOf(probe).map(({ amount }, index) => {
-    const y = LEVELS[index];
-    return { y, amount, mark: line(`M74 ${y - 14}C${74 - amount * 2.6} ${y - 10} ${74 - amount * 2.6} ${y + 10} 74 ${y + 14}`, "mark") };
+    const [x, y] = [FORWARDS[index], LEVELS[index]];
+    return { y, amount, mark: line(`M${x} ${y - 14}C${x - amount * 2.6} ${y - 10} ${x - amount * 2.6} ${y + 10} ${x} ${y + 14}`, "mark") };
   });
   const [mirror, x, anchor] = probe.side === "right" ? ["translate(190 0) scale(-1 1)", 190 - 92, "end"] : ["translate(0 0) scale(1 1)", 92, "start"];
   return picture(190, 340, svg("g", { transform: mirror }, line("M30 10C24 70 34 120 36 150C28 190 34 250 40 286C38 300 36 314 36 326H104C104 314 90 306 78 300C74 280 74 260 76 230C80 200 82 170 78 150C84 110 84 60 80 10", "outline"), ...dents.map(({ mark }) => mark)), ...dents.map(({ amount, y }) => label(x, y + 4, `${amountText(amount)} mm`, anchor)), label(95, 338, "inner side"));

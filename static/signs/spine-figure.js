@@ -60,20 +60,23 @@ function spine(probe) {
     word(8, 320, "back"), word(SIDE, 320, "from the side", "middle"), word(232, 320, "front", "end"), word(BEHIND, 320, "from behind", "middle"), word(284, 14, "left"), word(416, 14, "right", "end"));
 }
 
-/** Someone bent forwards, seen from behind: the ribs of one side higher by so much; a unit is half a millimetre. The top of such a curve follows its handles by 0.72. */
+/**
+ * Someone bent forwards, seen from behind: the ribs of the side looked along, higher by so much; a unit is half a
+ * millimetre. The top of such a curve follows its handles by 0.72.
+ */
 function hump(probe) {
   const [mm] = amounts(probe);
   const way = probe.side === "right" ? 1 : -1;
   const up = (mm * 2) / 0.72;
-  return frame(380, 160, svg("g", { transform: "translate(40 0)" }, line("turn", "M20 70H280"), line("skin", `M150 74C${150 + way * 30} ${64 - up} ${150 + way * 84} ${62 - up} ${150 + way * 118} 130H${150 - way * 118}C${150 - way * 84} 62 ${150 - way * 30} 64 150 74Z`),
+  return frame(380, 174, svg("g", { transform: "translate(40 0)" }, word(150, 168, "bent forwards, seen from behind", "middle"), line("turn", "M20 70H280"), line("skin", `M150 74C${150 + way * 30} ${64 - up} ${150 + way * 84} ${62 - up} ${150 + way * 118} 130H150Z`), word(150 - way * 10, 104, "other side", way > 0 ? "end" : "start"),
     line("mark", `M${150 + way * 45} 70v${-mm * 2}`), word(30, 150, "left"), word(270, 150, "right", "end"), ruler({ at: way > 0 ? 286 : -34, across: 70 - mm * 2, mm: 20, scale: 2, down: true })));
 }
 
-/** Five spines under two fingers, three times life size: one may stand out, or the next may lie deeper. */
+/** Five spines under two fingers, three times life size: one may stand out, or those above it may have slipped forwards. */
 function spines(probe) {
   const [behind, front] = amounts(probe);
   const bump = (x, out) => `M${x - 18} ${100 - out * 3}C${x - 12} ${84 - out * 3} ${x + 12} ${84 - out * 3} ${x + 18} ${100 - out * 3}`;
-  return frame(340, 172, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i > 2 ? -front : 0))), line("turn", "M20 88H292"),
+  return frame(340, 172, ...[40, 96, 152, 208, 264].map((x, i) => line("limb-edge thin", bump(x, i === 2 ? behind : i < 2 ? -front : 0))), line("turn", "M20 88H292"),
     ruler({ at: 296, across: 88, mm: 20, scale: 3, down: true, from: -5 }), word(20, 166, "neck end"), word(262, 166, "seat end", "end"));
 }
 

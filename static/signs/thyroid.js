@@ -62,8 +62,8 @@ function lobeFelt(probe) {
   const long = Math.min(250, cm * 24);
   const top = (i) => 96 - 20 * Math.sin((Math.PI * i) / 40) - (uneven / 2) * (1 - Math.cos(i * 0.9)) - (lump / 2) * Math.exp(-(((i - 22) / 6) ** 2));
   const points = Array.from({ length: 41 }, (_, i) => `${(150 - long / 2 + (long * i) / 40).toFixed(1)} ${top(i).toFixed(1)}`);
-  return el("div", {}, frame(320, 150, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), ruler({ at: 30, across: 114, mm: 100, scale: 2.4 }), word(286, 136, "cm"), line("mark", `M270 24v${gives * 6}`), ruler({ at: 276, across: 24, mm: 10, scale: 6, down: true }), word(264, 20, "gives way", "end"), word(150, 60, cm > 0 ? "lobe" : "no lobe is told from the muscle", "middle")),
-    el("p", { class: "quiet" }, `Lobe ${inMm(cm * 10)} high, ${inMm(wide * 10)} wide; one part stands out, ${inMm(lump)} across; uneven by ${amountText(uneven)} mm; gives way by ${amountText(gives)} mm; rises by ${inMm(rises)} on a swallow.`));
+  return el("div", {}, frame(320, 150, line("band", `M${points.join("L")}V112H${150 - long / 2}Z`, cm > 0), ruler({ at: 30, across: 114, mm: 100, scale: 2.4 }), word(286, 136, "cm"), word(20, 104, "top", "start"), word(300, 104, "foot", "end"), line("mark", `M270 24v${gives * 6}`), ruler({ at: 276, across: 24, mm: 10, scale: 6, down: true }), word(264, 20, "gives way", "end"), word(150, 60, cm > 0 ? "lobe" : "no lobe is told from the muscle", "middle")),
+    el("p", { class: "quiet" }, `Lobe ${inMm(cm * 10)} from top to foot, ${inMm(wide * 10)} wide; a part that stands out ${inMm(lump)} across; uneven by ${amountText(uneven)} mm; gives way by ${amountText(gives)} mm; rises by ${inMm(rises)} on a swallow.`));
 }
 
 /** The face and neck before and after a minute with the arms up: how much redder and wider. */

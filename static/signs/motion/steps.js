@@ -14,7 +14,7 @@ const MOST_STEPS = 14;
 const ROUND = 84;
 const PX = 2;
 
-/** A half turn: the prints stand on half a circle, numbered in the order in which they come. */
+/** A half turn: the prints stand on half a circle, the steps numbered as they come. */
 function turnRound(probe, still) {
   const [steps] = amounts(probe);
   const [angle, lean] = curvesOf(probe);
@@ -25,7 +25,7 @@ function turnRound(probe, still) {
     const out = index % 2 ? 17 : -17;
     const [x, y] = spot(degrees, out);
     const [nx, ny] = spot(degrees, out + (index % 2 ? 19 : -19));
-    const mark = svg("text", { class: "tick", x: nx, y: ny + 4, "text-anchor": "middle" }, index + 1);
+    const mark = svg("text", { class: "tick", x: nx, y: ny + 4, "text-anchor": "middle" }, index || "start");
     return { degrees: (index / steps) * 180, node: svg("g", { class: "turn-step" }, svg("path", { class: "skin print", d: PRINT, transform: `${at(x, y, degrees, index % 2 ? -1 : 1)} scale(${PX * 0.7}) translate(0 12)` }), mark) };
   };
   const prints = Array.from({ length: MOST_STEPS }, (_, index) => print(index));

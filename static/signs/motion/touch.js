@@ -88,7 +88,7 @@ const TRUNK_PX = 3.2;
 const FOOT_Y = 232;
 const MARKS = [[0, "groin"], [14, "navel"], [32, "end of the breast bone"], [42, "nipples"], [56, "top of the shoulder"]];
 
-/** A trunk from the front with a pin at every second centimetre, and the patient's answer at each. */
+/** A trunk from the front with a pin at every third centimetre, and the patient's answer at each. */
 function upTheTrunk(probe) {
   const [cm] = measuresOf(probe).map(({ amount }) => amount);
   const way = probe.side === "right" ? -1 : 1;
@@ -100,7 +100,7 @@ function upTheTrunk(probe) {
     ...[76, 144].map((nx) => svg("circle", { class: "outline", cx: nx, cy: y(42), r: 4 })),
     ...MARKS.map(([at, name]) => svg("text", { class: "tick", x: 204, y: y(at) + 4 }, `${at} cm ${name}`)),
     ...steps.map((at) => svg("g", { class: "pricked" }, svg("path", { class: "gauge", d: `M${x - 5} ${y(at)}h10` }), svg("path", { class: "felt-mark", d: `M${x + way * 9} ${y(at)}h${way * (at >= cm ? 12 : 4)}` }))),
-    svg("path", { class: "stop-watch", d: `M50 ${y(cm)}H170`, "data-cm": cm }), text(182, 266, "long dash: as sharp as on the cheek; short: less"), text(182, 282, "dotted line: from here upwards as sharp as on the cheek"));
+    svg("path", { class: "stop-watch", d: `M110 ${y(cm)}h${way * 60}`, "data-cm": cm }), text(182, 266, "pin every 3 cm; long dash: sharp as on the cheek; short: less"), text(182, 282, "dotted line: from here upwards as sharp as on the cheek"));
 }
 
 export function trunkLine(host, { probes }) {
