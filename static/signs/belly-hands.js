@@ -26,7 +26,7 @@ function aorta(probe) {
   const tip = (x) => line("skin", `M${x - 12} 14V84A12 12 0 0 0 ${x + 12} 84V14`);
   const arrows = (x, way) => line("gauge", `M${x} 104h${way * part * 4}M${x} 104v${-rise * 4}`, width > 0);
   return frame(300, 180, tip(left - off), tip(right + off), arrows(left - off, -1), arrows(right + off, 1), line("mark", `M${left} 116H${right}`, width > 0),
-    ruler({ at: left, across: 128, mm: 70, scale: 2 }), word(left + 148, 150, "cm"), word(10, 174, width > 0 ? "" : "no beat is met"));
+    ruler({ at: left, across: 128, mm: 70, scale: 2 }), word(left + 70, 168, "cm", "middle"), word(10, 174, width > 0 ? "" : "no beat is met"));
 }
 
 function thrill(probe) {
