@@ -49,6 +49,8 @@ function hand(probe) {
   return el("div", {}, el("p", { class: "trace-title" }, `${felt.label[0].toUpperCase()}${felt.label.slice(1)}: ${amountText(felt.amount)} ${felt.unit}`), node);
 }
 
+const breathText = ({ breath: { samples } }) => (samples.some((share) => share !== samples[0]) ? "The breath: in is up" : "The breath is held");
+
 function stage(manoeuvre, tried, probe, { still, again }) {
   const clip = clipOf(probe);
   const [breath, sound] = [breathStrip(clip), soundStrip(clip)];
@@ -66,7 +68,7 @@ function stage(manoeuvre, tried, probe, { still, again }) {
   const pick = again && manoeuvre.placeMode === "points" ? (id) => again("none", id) : undefined;
   const map = heartMap({ places: manoeuvre.places?.length ? manoeuvre.places : AREAS, tried: tried.map((one) => placeOf(manoeuvre, one)), standing: placeOf(manoeuvre, probe), pick });
   return el("div", { class: "stage zone-stage heart-stage" }, el("div", { class: "figure-box" }, map),
-    el("div", { class: "traces zone-strips" }, caption, el("p", { class: "quiet" }, clip.breath.samples.some((share) => share !== clip.breath.samples[0]) ? "The breath: in is up" : "The breath is held"), breath.node, picture, hand(probe), ...moments,
+    el("div", { class: "traces zone-strips" }, caption, el("p", { class: "quiet" }, breathText(clip)), breath.node, picture, hand(probe), ...moments,
       el("div", { class: "actions" }, hear, el("button", { type: "button", onclick: stop }, "Stop"))));
 }
 

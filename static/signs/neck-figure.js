@@ -1,7 +1,7 @@
-// The right side of the head and neck, as somebody at the right of the couch sees it; the couch up by an angle, with the vein from collar bone to jaw and a ruler that stands
-// on the sternal angle. Along the body and across it are measured from the sternal angle, in centimetres: the vein comes
-// up 5 along and 3 behind, runs for 11 and, the neck being bent a little on its pillow, 15 degrees more upright than the
-// trunk. The heights that the server gives for collar bone and jaw come from the same figures.
+// The right side of the head and neck, as somebody at the right of the couch sees it; the couch up by an angle, with the
+// vein from collar bone to jaw and a ruler that stands on the sternal angle. Along the body and across it are measured
+// from the sternal angle, in centimetres: the vein comes up 5 along and 3 behind, runs for 11 and, the neck being bent a
+// little on its pillow, 15 degrees more upright than the trunk. The heights that the server gives for collar bone and jaw come from the same figures.
 
 import { svg } from "../bedside/dom.js";
 

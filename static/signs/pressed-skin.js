@@ -57,14 +57,13 @@ function dent() {
 export const legPit = (host, view) =>
   timed(host, view, { figure: dent, title: "Depth of the dent since the thumb was lifted", high: 10, from: "lifting the thumb", seconds: [0, 5, 15, 60, 120] });
 
-/** Down the leg: behind the ankle bone, the front of the shin, the inner thigh; and how far forwards each is. */
-const LEVELS = [286, 208, 84];
-const FORWARDS = [50, 74, 62];
+/** Behind the ankle bone, the front of the shin, the inner thigh: how far forwards and how far down. */
+const DENTS = [[50, 286], [74, 208], [62, 84]];
 
 /** A leg from its inner side with the dent at each of three places. */
 function leg(probe) {
   const dents = measuresOf(probe).map(({ amount }, index) => {
-    const [x, y] = [FORWARDS[index], LEVELS[index]];
+    const [x, y] = DENTS[index];
     return { y, amount, mark: line(`M${x} ${y - 14}C${x - amount * 2.6} ${y - 10} ${x - amount * 2.6} ${y + 10} ${x} ${y + 14}`, "mark") };
   });
   const [mirror, x, anchor] = probe.side === "right" ? ["translate(190 0) scale(-1 1)", 190 - 92, "end"] : ["translate(0 0) scale(1 1)", 92, "start"];

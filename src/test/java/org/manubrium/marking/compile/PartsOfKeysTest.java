@@ -20,10 +20,12 @@ import org.manubrium.tables.Reference;
 /** What each maker of a part of a key puts into it and leaves out. */
 class PartsOfKeysTest {
     private static final Reference TABLES = Shipped.REFERENCE;
+    private static final Ailment SEVENTH = damage("root C7 left", false, 0.8);
+    private static final Ailment OLD_FIRST_SACRAL = damage("root S1 left", true, 0.9);
 
-    private static Ailment root(String id, boolean old, double severity) {
+    private static Ailment damage(String place, boolean old, double severity) {
         Onset onset = Onset.parse(old ? "6 years" : "6 weeks").orElseThrow();
-        return new Ailment(id, old, TABLES.anatomy().lesions("root " + id, severity, onset), Map.of());
+        return new Ailment(place, old, TABLES.anatomy().lesions(place, severity, onset), Map.of());
     }
 
     private static CaseTruth truth(List<Ailment> ailments, Body... rivals) {
@@ -40,17 +42,17 @@ class PartsOfKeysTest {
 
     @Test
     void aNewIllnessIsAlsoToldFromTheSamePersonWithoutIt() {
-        List<Ailment> both = List.of(root("S1 left", true, 0.9), root("C7 left", false, 0.8));
+        List<Ailment> both = List.of(OLD_FIRST_SACRAL, SEVENTH);
 
         assertThat(rivals(truth(both))).containsExactly("the same person without the new illness");
     }
 
     @Test
     void whereHealthIsAskedAboutItIsNotAddedAgain() {
-        List<Ailment> seventh = List.of(root("C7 left", false, 0.8));
+        List<Ailment> seventh = List.of(SEVENTH);
 
         assertThat(rivals(truth(seventh, Shipped.body()))).containsExactly("other");
-        assertThat(rivals(truth(seventh, Shipped.body().with(List.of(root("S1 left", true, 0.9))))))
+        assertThat(rivals(truth(seventh, Shipped.body().with(List.of(OLD_FIRST_SACRAL)))))
                 .containsExactly("other");
         assertThat(rivals(truth(seventh, Shipped.body("root C6 left")))).hasSize(2);
     }
@@ -58,27 +60,22 @@ class PartsOfKeysTest {
     @Test
     void whoHasNothingNewNeedsNoOneWithoutIt() {
         assertThat(rivals(truth(List.of()))).isEmpty();
-        assertThat(rivals(truth(List.of(root("S1 left", true, 0.9))))).isEmpty();
+        assertThat(rivals(truth(List.of(OLD_FIRST_SACRAL)))).isEmpty();
     }
 
     @Test
     void whatIsOldOrTakesNothingIsNoPlaceToFind() {
-        List<Ailment> ailments =
-                List.of(root("S1 left", true, 0.9), root("C7 left", false, 0.8), root("C5 right", false, 0));
+        List<Ailment> ailments = List.of(OLD_FIRST_SACRAL, SEVENTH, damage("root C5 right", false, 0));
 
         assertThat(new SiteKeys(TABLES.anatomy()).of(ailments, List.of(), List.of()))
                 .extracting(SiteKey::place)
                 .containsExactly("root C7 left");
     }
 
-    private static Ailment damage(String place) {
-        Onset onset = Onset.parse("6 weeks").orElseThrow();
-        return new Ailment(place, false, TABLES.anatomy().lesions(place, 0.8, onset), Map.of());
-    }
-
     @Test
     void damageOfAWholeRegionIsCalledByItsName() {
-        assertThat(new SiteKeys(TABLES.anatomy()).of(List.of(damage("lateral medulla left")), List.of(), List.of()))
+        assertThat(new SiteKeys(TABLES.anatomy())
+                        .of(List.of(damage("lateral medulla left", false, 0.8)), List.of(), List.of()))
                 .singleElement()
                 .satisfies(site -> assertThat(site.place()).isEqualTo("lateral medulla left"))
                 .satisfies(
